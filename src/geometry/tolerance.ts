@@ -1,0 +1,22 @@
+/**
+ * Every tolerance the program uses, in millimetres. Nowhere else may one be written as a number.
+ * Each says on which side the approximation may err.
+ */
+export const tolerance = {
+  /** Two points nearer than this are the same point. Well under a sharpened pencil's 200 µm and well over rounding. */
+  same: 1e-6,
+  /** Arc length is computed to within this, either side. */
+  length: 1e-4,
+  /** An offset curve strays from the true offset by at most this, either side. */
+  offset: 0.02,
+  /** Curves flattened for drawing and checks lie inside the curve by at most this. */
+  flatten: 0.02,
+  /** What an alteration says it holds must hold to this. */
+  holds: 0.1,
+  /** Beyond the ease a seam allows, its two sides may differ by at most this. */
+  seam: 0.1,
+  /** A finished girth drafted for a body may differ from body + ease by at most this. */
+  girth: 1,
+  /** A layout may overlap by at most this: pieces for layout are flattened outward, so real overlap is none. */
+  layout: 0.01,
+} as const;
