@@ -1,0 +1,2 @@
+export * from './tolerance.ts';
+export * from './types.ts';
