@@ -1,0 +1,5 @@
+import type { ProblemCatalogue } from './catalogue.ts';
+
+export const clothProblems: ProblemCatalogue = {};
+
+export const clothWords = {} as const;

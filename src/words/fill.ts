@@ -1,0 +1,24 @@
+import type { ProblemValue, Unit } from '../units/index.ts';
+import { formatLength } from '../units/index.ts';
+
+/** One value as a reader sees it: lengths in her own unit, numbers in her own script, words as they are. */
+const printed = (value: ProblemValue, unit: Unit, locale: string): string => {
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return new Intl.NumberFormat(locale, { maximumFractionDigits: 3 }).format(value);
+  return formatLength(value.mm, unit, { locale });
+};
+
+/**
+ * Puts values in the place of their `{name}`s. A name without a value is left standing, so that a
+ * missing one is seen and not read over.
+ */
+export const fill = (
+  template: string,
+  values: Readonly<Record<string, ProblemValue>>,
+  unit: Unit,
+  locale = 'en',
+): string =>
+  template.replace(/\{([A-Za-z0-9]+)\}/g, (standing, name: string) => {
+    const value = values[name];
+    return value === undefined ? standing : printed(value, unit, locale);
+  });
