@@ -15,6 +15,12 @@ export const tolerance = {
   holds: 0.1,
   /** Beyond the ease a seam allows, its two sides may differ by at most this. */
   seam: 0.1,
+  /** Notches that should meet may lie this far apart when the seam is walked: a pencil line's width. */
+  notch: 1,
+  /** A line that starts on an edge does not count that edge as crossed within this. */
+  walk: 1e-3,
+  /** A dart's legs may differ by at most this, so that it folds flat. */
+  leg: 0.1,
   /** A finished girth drafted for a body may differ from body + ease by at most this. */
   girth: 1,
   /** A layout may overlap by at most this: pieces for layout are flattened outward, so real overlap is none. */
