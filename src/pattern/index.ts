@@ -1,1 +1,30 @@
+export { cutLine } from './cut-line.ts';
+export { closing, type DartShape, dartOf, dartsOf } from './dart.ts';
+export {
+  alterationStepSchema,
+  readAlterationList,
+  readPattern,
+  readPatternText,
+  sizeOf,
+  writePattern,
+} from './document.ts';
+export { notchPlace, pointOnEdge, tangentOnEdge } from './edge.ts';
+export { belowLevel, type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
+export {
+  corners,
+  edgeLength,
+  edgeOf,
+  edgeRuns,
+  hasEdge,
+  landmarkOf,
+  onFold,
+  outlineOf,
+  pieceArea,
+  pieceOf,
+  runEnd,
+  transformPiece,
+} from './piece.ts';
+export { printedPiece, printedSeams } from './printed.ts';
 export * from './types.ts';
+export { validateGarment, validatePiece } from './validate.ts';
+export { type NotchMeeting, pointAlongSide, type SeamEnd, type SeamWalk, walkAll, walkSeam } from './walk.ts';

@@ -1,0 +1,118 @@
+import {
+  add,
+  applyToPoint,
+  distance,
+  dot,
+  intersectPaths,
+  length,
+  line,
+  type Path,
+  type Point,
+  pathBounds,
+  scale,
+  subtract,
+  tolerance,
+} from '../geometry/index.ts';
+import { closing, type DartShape, dartsOf } from './dart.ts';
+import { pieceOf } from './piece.ts';
+import type { Garment, Girth, Piece } from './types.ts';
+
+interface Crossing {
+  readonly at: number;
+  readonly point: Point;
+  readonly leg: { readonly dart: DartShape; readonly which: 0 | 1 } | null;
+}
+
+const nearest = (ray: Path, from: Point, target: Path, leg: Crossing['leg'], skip: number): Crossing | null => {
+  let best: Crossing | null = null;
+  for (const { point } of intersectPaths(ray, target)) {
+    const at = distance(from, point);
+    if (at > skip && (best === null || at < best.at)) best = { at, point, leg };
+  }
+  return best;
+};
+
+/**
+ * Length of the straight line from a point inside the piece, in one direction, to its edge, with every dart
+ * closed: where the line meets a dart's leg it goes on from the other leg, turned as stitching turns the
+ * cloth. That is the line a tape follows over the sewn, flattened garment.
+ */
+const reach = (piece: Piece, darts: readonly DartShape[], start: Point, direction: Point): number => {
+  const bounds = pathBounds(piece.runs.flatMap((run) => run.path));
+  const far = 2 * (bounds.maxX - bounds.minX + bounds.maxY - bounds.minY) + 1;
+  let from = start;
+  let heading = direction;
+  let travelled = 0;
+  let left: DartShape | null = null;
+  // Each dart can be crossed once on the way out; more would mean a broken piece.
+  for (let step = 0; step <= darts.length + 1; step += 1) {
+    const ray: Path = [line(from, add(from, scale(heading, far)))];
+    const crossings: Crossing[] = [];
+    for (const run of piece.runs) {
+      if (run.kind !== 'edge') continue;
+      const crossing = nearest(ray, from, run.path, null, tolerance.walk);
+      if (crossing) crossings.push(crossing);
+    }
+    for (const dart of darts) {
+      if (dart === left) continue;
+      for (const which of [0, 1] as const) {
+        const crossing = nearest(ray, from, [line(dart.point, dart.legs[which])], { dart, which }, 0);
+        if (crossing) crossings.push(crossing);
+      }
+    }
+    const next = crossings.reduce<Crossing | null>(
+      (best, one) => (best === null || one.at < best.at ? one : best),
+      null,
+    );
+    if (next === null) throw new Error(`A level of ${piece.id} does not reach its edge`);
+    travelled += next.at;
+    if (next.leg === null) return travelled;
+    const turn = closing(next.leg.dart, next.leg.which);
+    from = applyToPoint(turn, next.point);
+    heading = subtract(applyToPoint(turn, add(next.point, heading)), from);
+    left = next.leg.dart;
+  }
+  throw new Error(`A level of ${piece.id} crosses a dart twice`);
+};
+
+/**
+ * Width of a piece along one of its levels, flat, darts closed, seams left out; mm. Throws where the piece
+ * does not carry the level. Source: how a finished measurement is taken in the trade.
+ */
+export const levelWidth = (piece: Piece, levelId: string): number => {
+  const level = piece.levels.find((candidate) => candidate.id === levelId);
+  if (!level) throw new Error(`Piece ${piece.id} has no level ${levelId}`);
+  const along = subtract(level.to, level.from);
+  const size = length(along);
+  const direction = scale(along, 1 / size);
+  // Starting a hair inside the edge lets both ends be met alike, wherever the level line itself was drawn to.
+  const start = add(level.from, scale(direction, Math.min(1, size / 4)));
+  const darts = dartsOf(piece);
+  return reach(piece, darts, start, direction) + reach(piece, darts, start, scale(direction, -1));
+};
+
+export interface FinishedGirth {
+  readonly level: string;
+  readonly measure: Girth['measure'];
+  readonly around: Girth['around'];
+  readonly finished: number;
+}
+
+/** The finished measurements of a garment, measured off its pieces, mm. */
+export const finishedGirths = (garment: Garment): readonly FinishedGirth[] =>
+  garment.girths.map((girth) => ({
+    level: girth.level,
+    measure: girth.measure,
+    around: girth.around,
+    finished: girth.pieces.reduce(
+      (sum, { piece, factor }) => sum + factor * levelWidth(pieceOf(garment, piece), girth.level),
+      0,
+    ),
+  }));
+
+/** True where the point lies on the level's side towards which y grows, seen along its line. */
+export const belowLevel = (level: { readonly from: Point; readonly to: Point }, point: Point): boolean => {
+  const along = subtract(level.to, level.from);
+  const down = along.x >= 0 ? { x: -along.y, y: along.x } : { x: along.y, y: -along.x };
+  return dot(subtract(point, level.from), down) > 0;
+};
