@@ -1,2 +1,4 @@
+export * from './survey-csv.ts';
+export * from './survey-row.ts';
 export * from './types.ts';
 export * from './wearer.ts';
