@@ -18,6 +18,7 @@ import { patternProblems } from './pattern.ts';
 import { serverProblems } from './server.ts';
 import { storeProblems } from './store.ts';
 import { unitsProblems } from './units.ts';
+import { webProblems } from './web.ts';
 
 export * from './alter.ts';
 export * from './body.ts';
@@ -38,6 +39,7 @@ export * from './pattern.ts';
 export * from './server.ts';
 export * from './store.ts';
 export * from './units.ts';
+export * from './web.ts';
 
 /** Every room's problem sentences. Codes begin with their room's name, so none can hide another. */
 export const problemWords: ProblemCatalogue = {
@@ -58,6 +60,7 @@ export const problemWords: ProblemCatalogue = {
   ...storeProblems,
   ...serverProblems,
   ...cliProblems,
+  ...webProblems,
 };
 
 /** Only met when a code was used that no room has words for; a test keeps that from happening. */

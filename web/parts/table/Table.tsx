@@ -1,0 +1,126 @@
+import { type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
+import type { Mark } from '../../../src/draw/index.ts';
+import type { Unit } from '../../../src/units/index.ts';
+import { webWords } from '../../../src/words/index.ts';
+import { type Laid, useLaid } from './laid.ts';
+import { Marks } from './Marks.tsx';
+import { Rule } from './Rule.tsx';
+import { Tape, type TapeEnds } from './Tape.tsx';
+import { moveByKey, useHands, zoomStep } from './useHands.ts';
+import { useScreen } from './useScreen.ts';
+import { useView } from './useView.ts';
+import { type Screen, toTable, type View, zoomAt } from './view.ts';
+
+const words = webWords.table;
+
+/** Paper round a chart's drawing, mm on the table at the chart's own scale. */
+const sheetMargin = (laid: Laid) => {
+  const { minX, maxX, minY, maxY } = laid.drawing.bounds;
+  return Math.max(maxX - minX, maxY - minY) * 0.04;
+};
+
+const Sheet = ({ laid }: { laid: Laid }) => {
+  const { minX, maxX, minY, maxY } = laid.drawing.bounds;
+  const margin = sheetMargin(laid);
+  const box = { x: minX - margin, y: minY - margin, width: maxX - minX + 2 * margin, height: maxY - minY + 2 * margin };
+  return (
+    <>
+      <rect className="paper-shadow" {...box} />
+      <rect className="ink-paper filled" {...box} />
+    </>
+  );
+};
+
+const groupLabels = (marks: readonly Mark[]): readonly string[] =>
+  marks.flatMap((mark) => (mark.kind === 'group' ? [mark.label, ...groupLabels(mark.marks)] : []));
+
+interface SurfaceProps {
+  readonly laid: Laid;
+  readonly view: View;
+  readonly screen: Screen;
+  readonly unit: Unit;
+}
+
+const Surface = ({ laid, view, screen, unit }: SurfaceProps) => (
+  <svg className="surface" width={screen.width} height={screen.height} role="presentation">
+    <g
+      transform={`matrix(${view.scale} 0 0 ${view.scale} ${-view.left * view.scale} ${-view.top * view.scale})`}
+      style={laid.cloth ? { color: laid.cloth } : undefined}
+    >
+      {laid.onSheet && <Sheet laid={laid} />}
+      <Marks marks={laid.drawing.marks} scale={view.scale} picked={laid.picked} onPick={laid.onPick} />
+    </g>
+    <Rule view={view} screen={screen} unit={unit} />
+  </svg>
+);
+
+/** The table: one drawing surface for the whole program, mounted once. Pages lay drawings on it with `useLay`. */
+export const Table = ({ unit }: { unit: Unit }) => {
+  const laid = useLaid();
+  const element = useRef<HTMLDivElement>(null);
+  const screen = useScreen(element);
+  const { view, move, fit } = useView(laid, screen);
+  const [tape, setTape] = useState<TapeEnds | null>(null);
+  const help = useId();
+  useHands(element, move);
+
+  const middle = { x: (screen?.width ?? 0) / 2, y: (screen?.height ?? 0) / 2 };
+  const zoom = (factor: number) => move((now) => zoomAt(now, factor, middle));
+  const key = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (moveByKey(event.key, move, fit, middle)) event.preventDefault();
+  };
+  const takeTape = useCallback(() => {
+    if (!view || !screen) return;
+    const y = screen.height / 2;
+    setTape((now) =>
+      now
+        ? null
+        : { from: toTable(view, { x: screen.width / 3, y }), to: toTable(view, { x: (2 * screen.width) / 3, y }) },
+    );
+  }, [view, screen]);
+
+  const shown = laid && view && screen && screen.width > 0 && screen.height > 0;
+  const labels = laid ? groupLabels(laid.drawing.marks) : [];
+  return (
+    <section className="table" aria-label={words.region}>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form's fields. */}
+      <div
+        ref={element}
+        className="table-top"
+        role="group"
+        aria-label={laid?.drawing.label ?? words.bare}
+        aria-describedby={help}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved and zoomed by keys.
+        tabIndex={0}
+        onKeyDown={key}
+      >
+        {shown && <Surface laid={laid} view={view} screen={screen} unit={unit} />}
+        {shown && tape && <Tape ends={tape} view={view} unit={unit} onMove={setTape} />}
+      </div>
+      <p id={help} className="unseen">
+        {words.keys}
+      </p>
+      {labels.length > 0 && !laid?.onPick && <p className="unseen">{labels.join('. ')}</p>}
+      <div className="table-foot">
+        <p className="table-name" aria-hidden="true">
+          {laid?.drawing.label ?? words.bare}
+        </p>
+        <div className="table-verbs">
+          <button type="button" onClick={() => zoom(1 / zoomStep)}>
+            {words.further}
+          </button>
+          <button type="button" onClick={() => zoom(zoomStep)}>
+            {words.closer}
+          </button>
+          <button type="button" onClick={fit}>
+            {words.seeAll}
+          </button>
+          <button type="button" onClick={takeTape} aria-pressed={tape !== null}>
+            {words.measure}
+          </button>
+        </div>
+      </div>
+    </section>
+  );
+};

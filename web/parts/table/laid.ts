@@ -1,0 +1,46 @@
+import { useEffect, useSyncExternalStore } from 'react';
+import type { Drawing } from '../../../src/draw/index.ts';
+
+/** What lies on the table. */
+export interface Laid {
+  readonly drawing: Drawing;
+  /** Names what is shown: the table fits its drawing again only when this changes. */
+  readonly subject: string;
+  /** True when the drawing is a chart or note and wants a sheet of paper under it. */
+  readonly onSheet?: boolean;
+  /** The colour of the cloth, where cloth is drawn. */
+  readonly cloth?: string;
+  /** The thing pointed at, and what to do when another is. */
+  readonly picked?: string | null;
+  readonly onPick?: (id: string) => void;
+}
+
+/** The table outlives the pages that lay things on it, so what lies there is kept outside them. */
+class TableTop {
+  #laid: Laid | null = null;
+  readonly #listeners = new Set<() => void>();
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly laid = (): Laid | null => this.#laid;
+
+  readonly lay = (laid: Laid | null): void => {
+    if (this.#laid === laid) return;
+    this.#laid = laid;
+    for (const listener of this.#listeners) listener();
+  };
+}
+
+const tableTop = new TableTop();
+
+export const useLaid = (): Laid | null => useSyncExternalStore(tableTop.subscribe, tableTop.laid);
+
+/** Lays a drawing on the table for as long as the caller shows it; null leaves what lies there. Keep `laid` the same value while nothing changed. */
+export const useLay = (laid: Laid | null): void => {
+  useEffect(() => {
+    if (laid) tableTop.lay(laid);
+  }, [laid]);
+};

@@ -1,0 +1,78 @@
+import type { Bounds, Point } from '../../../src/geometry/index.ts';
+
+/** What part of the table is seen: `scale` screen px a mm, and the mm that lie at the top left of the screen. */
+export interface View {
+  readonly scale: number;
+  readonly left: number;
+  readonly top: number;
+}
+
+/** Screen px of the part of the table that drawings may use. */
+export interface Screen {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A hair of a hem fills the screen at one end; a roll of cloth is a thumb's length at the other. */
+const leastScale = 0.02;
+const mostScale = 60;
+
+const within = (value: number, least: number, most: number) => Math.min(Math.max(value, least), most);
+
+export const toScreen = (view: View, at: Point): Point => ({
+  x: (at.x - view.left) * view.scale,
+  y: (at.y - view.top) * view.scale,
+});
+
+export const toTable = (view: View, at: Point): Point => ({
+  x: at.x / view.scale + view.left,
+  y: at.y / view.scale + view.top,
+});
+
+/** The view that shows all of `bounds` in the middle of the screen, `margin` px free all round. */
+export const fitView = (bounds: Bounds, screen: Screen, margin: number): View => {
+  const wide = Math.max(bounds.maxX - bounds.minX, 1);
+  const high = Math.max(bounds.maxY - bounds.minY, 1);
+  const room = { width: Math.max(screen.width - 2 * margin, 40), height: Math.max(screen.height - 2 * margin, 40) };
+  const scale = within(Math.min(room.width / wide, room.height / high), leastScale, mostScale);
+  return {
+    scale,
+    left: (bounds.minX + bounds.maxX) / 2 - screen.width / 2 / scale,
+    top: (bounds.minY + bounds.maxY) / 2 - screen.height / 2 / scale,
+  };
+};
+
+/** Zooms by `factor`, keeping what lies under the screen point `at` where it is. */
+export const zoomAt = (view: View, factor: number, at: Point): View => {
+  const scale = within(view.scale * factor, leastScale, mostScale);
+  const fixed = toTable(view, at);
+  return { scale, left: fixed.x - at.x / scale, top: fixed.y - at.y / scale };
+};
+
+/** Moves the table under the hand by screen px. */
+export const panBy = (view: View, dx: number, dy: number): View => ({
+  scale: view.scale,
+  left: view.left - dx / view.scale,
+  top: view.top - dy / view.scale,
+});
+
+/** Two fingers that went from `before` to `after`: the two points of the table stay under them. */
+export const pinch = (
+  view: View,
+  before: readonly [Point, Point],
+  after: readonly [Point, Point],
+): View => {
+  const middle = (pair: readonly [Point, Point]): Point => ({
+    x: (pair[0].x + pair[1].x) / 2,
+    y: (pair[0].y + pair[1].y) / 2,
+  });
+  const apart = (pair: readonly [Point, Point]) => Math.hypot(pair[1].x - pair[0].x, pair[1].y - pair[0].y);
+  const from = middle(before);
+  const to = middle(after);
+  const factor = apart(before) > 0 ? apart(after) / apart(before) : 1;
+  return zoomAt(panBy(view, to.x - from.x, to.y - from.y), factor, to);
+};
+
+/** The view after the screen changed size: what was in the middle stays there. */
+export const resized = (view: View, before: Screen, after: Screen): View =>
+  panBy(view, (after.width - before.width) / 2, (after.height - before.height) / 2);
