@@ -1,5 +1,58 @@
 import type { ProblemCatalogue } from './catalogue.ts';
 
+/** Drawing refuses nothing: what it is given has been checked before. */
 export const drawProblems: ProblemCatalogue = {};
 
-export const drawWords = {} as const;
+/** What stands in drawings, and what a screen reader says of them. `{name}` is filled by `fill`. */
+export const drawWords = {
+  // What a piece is cut from, and how many times.
+  cut: 'Cut {count} of {layer}',
+  cutPairs: 'Cut {count} of {layer}, half of them mirrored',
+  cutPair: 'Cut {count} of {layer}, one mirrored',
+  cutOnFold: 'Cut {count} of {layer}, on the fold',
+  layer: { shell: 'cloth', lining: 'lining', interfacing: 'interfacing' },
+  size: 'Size {size}',
+  grain: 'Straight grain',
+  onFold: 'On the fold',
+  allowance: 'Allowances included: {allowance}',
+  allowanceAll: 'Seam allowance {allowance} included',
+  allowanceNone: 'No seam allowance',
+  edgeAllowance: '{edge} {allowance}',
+  seamAllowance: 'seams {allowance}',
+  bustPoint: 'Bust point',
+  lengthenOrShorten: 'Lengthen or shorten here',
+  placement: 'Placement',
+  foldHere: 'Fold',
+
+  // Screen reader labels.
+  pieceLabel: '{name}. {cut}.',
+  piecesLabel: 'The pieces of the garment, laid side by side: {names}.',
+  beforeAfterLabel: '{name} before and after its alterations. {changes}',
+  nestLabel: '{name}: all sizes of each piece, one within the other.',
+  contactSheetLabel: 'Contact sheet of {count} garments.',
+  nothingChanged: 'Nothing changed on this piece.',
+
+  // Before and after.
+  asBought: 'as bought',
+  changedEdge: '{edge} {amount}',
+  changedLevel: '{level} width {amount}',
+  amountsPerPiece: 'Amounts are for this one piece as drawn.',
+  longer: '{edge} is {amount} longer',
+  shorter: '{edge} is {amount} shorter',
+  wider: '{level} is {amount} wider',
+  narrower: '{level} is {amount} narrower',
+
+  // Seam walks.
+  meets: 'meets',
+  meetsEased: 'meets, with {amount} eased in',
+  meetsGathered: 'meets, with {amount} gathered in',
+  meetsStretched: 'meets, stretched by {amount}',
+  tooLong: 'does not meet: {amount} too long',
+  tooShort: 'does not meet: {amount} too short',
+  notchApart: 'notches {amount} apart',
+  walkLabel: '{a} laid along {b}: {verdict}. {notches}',
+  notchesMeet: 'All notches meet.',
+  notchesMiss: 'Notches that do not meet: {count}.',
+  noNotches: 'It has no notches.',
+  edgeOfPiece: '{edge} of {piece}',
+} as const;
