@@ -18,7 +18,8 @@ export const patternProblems = {
   },
   'pattern.open-edges': {
     message: 'The outline of {piece} is open: after {edge} there is a gap of {gap}.',
-    remedy: 'Every edge must begin exactly where the one before it ends. Close the outline and bring the file in again.',
+    remedy:
+      'Every edge must begin exactly where the one before it ends. Close the outline and bring the file in again.',
   },
   'pattern.edge-unknown': {
     message: '{piece} has no edge called {edge}, though something refers to it.',

@@ -65,7 +65,8 @@ export const webWords = {
   saving: {
     saved: 'Saved at {time}.',
     waiting: 'Saving …',
-    unreachable: 'Not saved yet: the workroom does not answer. What you typed is kept in this browser and sent when it does.',
+    unreachable:
+      'Not saved yet: the workroom does not answer. What you typed is kept in this browser and sent when it does.',
     refused: 'Not saved.',
     again: 'Try to save again',
     undo: 'Undo',
@@ -169,9 +170,11 @@ export const webWords = {
     figureBack: 'back',
     figure: 'Where the tape goes: {measure}',
     figurePlain: 'Figure from the measures, front and back',
-    unlikely: '{length} is far from what the other measures make likely: {low} to {high}. Measure once more, or leave it if it is right.',
+    unlikely:
+      '{length} is far from what the other measures make likely: {low} to {high}. Measure once more, or leave it if it is right.',
     likelyAbout: 'Expected from the survey of soldiers: fit adults, few over 50.',
-    impossible: '{length} cannot be a {measure}: it lies between {low} and {high} for people of every build. Look at the unit and the decimal mark.',
+    impossible:
+      '{length} cannot be a {measure}: it lies between {low} and {high} for people of every build. Look at the unit and the decimal mark.',
   },
   field: {
     in: 'in',
