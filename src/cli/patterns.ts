@@ -1,0 +1,60 @@
+import { applyAlterations } from '../alter/index.ts';
+import { housePattern, housePatterns } from '../drafting/index.ts';
+import {
+  type AlterationStep,
+  type Garment,
+  type Pattern,
+  readAlterationList,
+  readPatternText,
+  type Size,
+  sizeOf,
+} from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { readJsonFile, readTextFile } from './files.ts';
+
+/** A pattern a person named: a house pattern's id, or a pattern document's file. */
+export const readNamedPattern = async (name: string): Promise<Result<Pattern>> => {
+  const house = housePattern(name);
+  if (house) return good(house.pattern());
+  if (!name.toLowerCase().endsWith('.json')) {
+    return bad('cli.no-pattern', { pattern: name, patterns: housePatterns.map((pattern) => pattern.id).join(', ') });
+  }
+  const text = await readTextFile(name);
+  return text.ok ? readPatternText(text.value) : text;
+};
+
+/** The steps of an alteration list's file, which must be for this pattern; none where no file is named. */
+export const readSteps = async (
+  pattern: Pattern,
+  file: string | undefined,
+): Promise<Result<readonly AlterationStep[]>> => {
+  if (file === undefined) return good([]);
+  const json = await readJsonFile(file);
+  if (!json.ok) return json;
+  const list = readAlterationList(json.value);
+  if (!list.ok) return list;
+  if (list.value.pattern !== pattern.id) {
+    return bad('cli.list-for-another', { meant: list.value.pattern, pattern: pattern.id });
+  }
+  return good(list.value.steps);
+};
+
+export interface ChosenGarment {
+  readonly pattern: Pattern;
+  readonly size: Size;
+  readonly steps: readonly AlterationStep[];
+}
+
+/** Pattern, size and alteration list as three words of a command name them. */
+export const readChosen = async (
+  name: string,
+  size: string,
+  alterations: string | undefined,
+): Promise<Result<ChosenGarment>> => {
+  const pattern = await readNamedPattern(name);
+  if (!pattern.ok) return pattern;
+  const found = sizeOf(pattern.value, size);
+  if (!found.ok) return found;
+  const steps = await readSteps(pattern.value, alterations);
+  return steps.ok ? good({ pattern: pattern.value, size: found.value, steps: steps.value }) : steps;
+};
