@@ -1,3 +1,4 @@
+export * from './complete.ts';
 export * from './describe.ts';
 export * from './known.ts';
 export * from './survey-csv.ts';

@@ -19,8 +19,9 @@ export interface SurveyBody {
 /** Fields of one line of comma-separated values; quoted fields may hold commas and doubled quotes (RFC 4180), not line ends. */
 const fields = (line: string): readonly string[] => {
   const found: string[] = [];
-  const pattern = /(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))(?=,|$)/g;
-  for (const match of line.matchAll(pattern)) found.push((match[1] ?? match[2] ?? '').replaceAll('""', '"').trim());
+  const pattern = /,(?:"((?:[^"]|"")*)"|([^",]*))(?=,|$)/g;
+  for (const match of `,${line}`.matchAll(pattern))
+    found.push((match[1] ?? match[2] ?? '').replaceAll('""', '"').trim());
   return found;
 };
 

@@ -25,8 +25,8 @@ describe('problem sentences', () => {
 
   it.each(Object.entries(problemWords))('%s is a sentence and says what to do', (code, words) => {
     expect(code).toMatch(/^[a-z]+\.[a-z0-9-]+$/);
-    expect(words.message).toMatch(/^[“‘{A-Z].*[.?!]$/s);
-    expect(words.remedy).toMatch(/^[“‘{A-Z].*[.?!]$/s);
+    expect(words.message).toMatch(/^[“‘`{A-Z].*[.?!}`]$/s);
+    expect(words.remedy).toMatch(/^[“‘`{A-Z].*[.?!}`]$/s);
   });
 });
 
