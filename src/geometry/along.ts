@@ -29,6 +29,9 @@ export const placeAtLength = (path: Path, mm: number): PlaceOnPath => {
   return { index: path.length - 1, t: 1 };
 };
 
+/** Length of each segment in order, mm. */
+export const segmentLengths = (path: Path): number[] => path.map((segment) => segmentLength(segment));
+
 /** Length from the start of the path to a place on it, mm. */
 export const lengthAtPlace = (path: Path, place: PlaceOnPath): number => {
   let sum = 0;
