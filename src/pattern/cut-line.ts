@@ -7,7 +7,6 @@ import {
   dot,
   extendPath,
   intersectPaths,
-  joinPaths,
   line,
   normalize,
   type Outline,
@@ -190,8 +189,20 @@ const dartCap = (before: Offset, dart: DartShape, after: Offset): Corner => {
   return { before: keptBefore, between: joinAll([lead, between, trail]), after: keptAfter };
 };
 
-const joinAll = (paths: readonly (Path | null)[]): Path =>
-  paths.filter((path): path is Path => path !== null).reduce((whole, path) => joinPaths(whole, path));
+/** Crossings are found to rounding, so parts may miss one another by a hair: they are made to meet; a real gap is drawn straight. */
+const joinAll = (paths: readonly (Path | null)[]): Path => {
+  const whole: Path[number][] = [];
+  for (const path of paths) {
+    if (path === null) continue;
+    const [first, ...rest] = path;
+    const end = whole[whole.length - 1]?.to;
+    if (!first) continue;
+    const apart = end ? distance(end, first.from) : 0;
+    if (end && apart > tolerance.walk) whole.push(line(end, first.from));
+    whole.push(end && apart <= tolerance.walk ? { ...first, from: end } : first, ...rest);
+  }
+  return whole;
+};
 
 /** Keeps of `own` what both corners leave: `fromStart` is what the corner before it made, `fromEnd` the one after. */
 const between = (own: Path, fromStart: Path, fromEnd: Path): Path => {

@@ -107,19 +107,17 @@ describe('validating', () => {
     expect(broken({ runs: crossed })).toContain('pattern.crosses-itself');
     const backwards = plainFront.runs.toReversed().map((run) => ({
       ...run,
-      path: run.path
-        .toReversed()
-        .map((segment) =>
-          segment.kind === 'line'
-            ? line(segment.to, segment.from)
-            : {
-                ...segment,
-                from: segment.to,
-                control1: segment.control2,
-                control2: segment.control1,
-                to: segment.from,
-              },
-        ),
+      path: run.path.toReversed().map((segment) =>
+        segment.kind === 'line'
+          ? line(segment.to, segment.from)
+          : {
+              ...segment,
+              from: segment.to,
+              control1: segment.control2,
+              control2: segment.control1,
+              to: segment.from,
+            },
+      ),
     }));
     expect(broken({ runs: backwards })).toContain('pattern.wrong-way-round');
   });
