@@ -144,7 +144,7 @@ export const storeWords = {
     side: 'the side',
     mm: 'the amount in millimetres',
     written: 'the amount as written',
-    structure: 'woven or knit',
+    structure: 'the structure',
     fibres: 'the fibres',
     weight: 'the weight in grams a square metre',
     width: 'the width in millimetres',

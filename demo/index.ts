@@ -1,0 +1,32 @@
+import type { Make } from '../src/make/index.ts';
+import type { DocumentDraft } from '../src/store/index.ts';
+import { jersey, poplin, viscose } from './cloths.ts';
+import { jory, runa } from './wearers.ts';
+
+const concertBlouse: Make = {
+  format: 'easewright-make/1',
+  name: 'Blouse for the harvest concert',
+  wearer: 'demo-runa',
+  pattern: 'house:blouse',
+  cloth: 'demo-poplin',
+  size: null,
+  steps: [],
+  fold: 'lengthwise',
+  gap: 2,
+  paper: 'a4',
+  state: 'planned',
+  note: 'White above, black below, says the choir. Long sleeves: the church is cold.',
+};
+
+/**
+ * The demo workroom: an amateur choir singer in a rainy harbour town, who sews concert clothes,
+ * workwear and things for relatives. People, places and shops are invented. The same every time.
+ */
+export const demoDocuments = (): readonly DocumentDraft[] => [
+  { id: 'demo-runa', kind: 'wearer', body: runa },
+  { id: 'demo-jory', kind: 'wearer', body: jory },
+  { id: 'demo-poplin', kind: 'cloth', body: poplin },
+  { id: 'demo-viscose', kind: 'cloth', body: viscose },
+  { id: 'demo-jersey', kind: 'cloth', body: jersey },
+  { id: 'demo-concert-blouse', kind: 'make', body: concertBlouse },
+];

@@ -1,0 +1,15 @@
+export { type Backup, lastGoodBackup, listBackups } from './backup.ts';
+export type { DocumentDraft, DocumentRevision, RestoreChoice, StoredDocument } from './documents.ts';
+export { dataFolder, placesOf } from './folder.ts';
+export { checkBody, type DocumentKind, documentKinds, isDocumentKind } from './kinds.ts';
+export { type Owner, readOwner } from './lock.ts';
+export { type Restored, restoreBackup } from './restore.ts';
+export { type Settings, settingsSchema } from './settings.ts';
+export {
+  isMendable,
+  type OpenOptions,
+  openWorkroom,
+  type StartChoice,
+  type Workroom,
+  type WorkroomFacts,
+} from './workroom.ts';
