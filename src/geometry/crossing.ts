@@ -1,7 +1,7 @@
 import { segmentLength } from './arc-length.ts';
 import { boundsMeet, hullBounds } from './bounds.ts';
 import { nearestParameter } from './nearest.ts';
-import { cross, distance, dot, subtract } from './points.ts';
+import { cross, distance, dot, length, subtract } from './points.ts';
 import { bernsteinRoots } from './roots.ts';
 import { asCubic, partOfSegment, segmentDerivativeAt, segmentPointAt } from './segments.ts';
 import { tolerance } from './tolerance.ts';
@@ -35,15 +35,24 @@ function endsOn(a: Segment, b: Segment): Crossing[] {
       if (distance(segmentPointAt(a, ta), segmentPointAt(b, tb)) <= tolerance.same) found.push({ ta, tb });
     }
   }
-  const add = (end: Point, on: Segment, crossing: (t: number) => Crossing): void => {
-    const box = { minX: end.x, maxX: end.x, minY: end.y, maxY: end.y };
-    if (!boundsMeet(hullBounds(on), box, tolerance.same)) return;
-    const t = nearestParameter(on, end);
-    if (distance(end, segmentPointAt(on, t)) <= tolerance.same) found.push(crossing(t));
-  };
-  for (const ta of [0, 1]) add(segmentPointAt(a, ta), b, (tb) => ({ ta, tb }));
-  for (const tb of [0, 1]) add(segmentPointAt(b, tb), a, (ta) => ({ ta, tb }));
+  // An end that meets an end need not be sought inside too: where the curve passes it again the crossings below show it.
+  const pairs = [...found];
+  for (const ta of [0, 1]) {
+    const tb = pairs.some((pair) => pair.ta === ta) ? null : parameterOn(b, segmentPointAt(a, ta));
+    if (tb !== null) found.push({ ta, tb });
+  }
+  for (const tb of [0, 1]) {
+    const ta = pairs.some((pair) => pair.tb === tb) ? null : parameterOn(a, segmentPointAt(b, tb));
+    if (ta !== null) found.push({ ta, tb });
+  }
   return found;
+}
+
+function parameterOn(segment: Segment, p: Point): number | null {
+  const box = { minX: p.x, maxX: p.x, minY: p.y, maxY: p.y };
+  if (!boundsMeet(hullBounds(segment), box, tolerance.same)) return null;
+  const t = nearestParameter(segment, p);
+  return distance(p, segmentPointAt(segment, t)) <= tolerance.same ? t : null;
 }
 
 /** Near in place is not enough: a curve may come back to the same place, so what lies between is measured on both. */
@@ -155,7 +164,10 @@ function refine(
   }
   const near = ta >= p0 - slackA && ta <= p1 + slackA && tb >= q0 - slackB && tb <= q1 + slackB;
   if (!near || distance(segmentPointAt(a, ta), segmentPointAt(b, tb)) > tolerance.same) return null;
-  return runAlong(p, b) ? null : { ta, tb };
+  const da = segmentDerivativeAt(a, ta);
+  const db = segmentDerivativeAt(b, tb);
+  const parallel = Math.abs(cross(da, db)) <= tolerance.length * length(da) * length(db);
+  return parallel && runAlong(p, b) ? null : { ta, tb };
 }
 
 /** Whether a whole small part lies on the other curve: then they share a stretch there, and its ends have been found. */
@@ -167,5 +179,5 @@ function runAlong(part: Cubic, curve: Cubic): boolean {
 }
 
 function clamp(t: number): number {
-  return t < 0 ? 0 : t > 1 ? 1 : t;
+  return Math.min(Math.max(t, 0), 1);
 }

@@ -1,4 +1,4 @@
-import { add, cross, distance, dot, length, perpendicular, scale, subtract } from './points.ts';
+import { add, cross, distance, dot, length, midpoint, perpendicular, scale, subtract } from './points.ts';
 import {
   segmentCurvatureAt,
   segmentDerivativeAt,
@@ -28,8 +28,9 @@ export const offsetPointAt = (segment: Segment, t: number, distance: number): Po
 
 /**
  * One segment's offset as lines and cubics. A line's is exact. A cubic's is cut where the offset turns back
- * (1 + curvature · distance = 0), and each part halved until a cubic with the true offset's ends, tangents and
- * derivatives there (Hermite) lies within half of `tolerance.offset` of it.
+ * (1 + curvature · distance = 0), and each part halved until a cubic with the true offset's ends and
+ * tangents lies within half of `tolerance.offset` of it: the Hermite cubic, its handles stretched to pass the
+ * true offset's middle.
  */
 export const offsetSegment = (segment: Segment, by: number): OffsetStretch[] => {
   if (segment.kind === 'line') {
@@ -42,7 +43,7 @@ export const offsetSegment = (segment: Segment, by: number): OffsetStretch[] => 
     const t0 = bounds[i - 1] as number;
     const t1 = bounds[i] as number;
     const inverted = speedFactor(segment, (t0 + t1) / 2, by) < 0;
-    fit(segment, t0, t1, offsetPointAt(segment, t0, by), offsetPointAt(segment, t1, by), by, 0, (part) =>
+    approximate(segment, t0, t1, offsetPointAt(segment, t0, by), offsetPointAt(segment, t1, by), by, 0, (part) =>
       stretches.push({ segment: part, inverted }),
     );
   }
@@ -54,7 +55,7 @@ function speedFactor(curve: Cubic, t: number, by: number): number {
   return 1 + segmentCurvatureAt(curve, t) * by;
 }
 
-function fit(
+function approximate(
   curve: Cubic,
   t0: number,
   t1: number,
@@ -64,22 +65,36 @@ function fit(
   depth: number,
   keep: (part: Segment) => void,
 ): void {
+  const middle = (t0 + t1) / 2;
+  const at = offsetPointAt(curve, middle, by);
   const third = (t1 - t0) / 3;
+  const out = scale(offsetVelocity(curve, t0, by), third);
+  const back = scale(offsetVelocity(curve, t1, by), third);
+  const stretch = handleStretch(from, to, out, back, at, segmentTangentAt(curve, middle));
   const part: Cubic = {
     kind: 'cubic',
     from,
-    control1: add(from, scale(offsetVelocity(curve, t0, by), third)),
-    control2: subtract(to, scale(offsetVelocity(curve, t1, by), third)),
+    control1: add(from, scale(out, stretch)),
+    control2: subtract(to, scale(back, stretch)),
     to,
   };
   if (depth >= deepest || strays(part, curve, t0, t1, by) <= fitWithin) {
     keep(part);
     return;
   }
-  const middle = (t0 + t1) / 2;
-  const at = offsetPointAt(curve, middle, by);
-  fit(curve, t0, middle, from, at, by, depth + 1, keep);
-  fit(curve, middle, t1, at, to, by, depth + 1, keep);
+  approximate(curve, t0, middle, from, at, by, depth + 1, keep);
+  approximate(curve, middle, t1, at, to, by, depth + 1, keep);
+}
+
+/**
+ * The factor on both Hermite handles that brings the cubic's middle on to the offset, measured square to it: it takes
+ * away the leading, even part of the error. Left at 1 where the curve is too straight, or bends both ways, to tell.
+ */
+function handleStretch(from: Point, to: Point, out: Point, back: Point, middle: Point, tangent: Point): number {
+  const wanted = cross(tangent, subtract(middle, midpoint(from, to)));
+  const given = (3 / 8) * cross(tangent, subtract(out, back));
+  const factor = wanted / given;
+  return factor > 0.5 && factor < 2 ? factor : 1;
 }
 
 function offsetVelocity(curve: Cubic, t: number, by: number): Point {

@@ -5,10 +5,10 @@ import { segmentCrossings } from './crossing.ts';
 import type { PathCrossing } from './intersect.ts';
 import { apart, withoutRepeats } from './intersect.ts';
 import { isClosed, segmentAt } from './paths.ts';
-import { cross, subtract } from './points.ts';
+import { cross, dot, subtract } from './points.ts';
 import { segmentPointAt } from './segments.ts';
 import { tolerance } from './tolerance.ts';
-import type { Cubic, Path } from './types.ts';
+import type { Cubic, Path, Point, Segment } from './types.ts';
 
 /**
  * All places where an outline (or open path) crosses or touches itself, lengthA before lengthB. The joints between neighbours
@@ -47,6 +47,7 @@ export const selfIntersections = (outline: Path): PathCrossing[] => {
       const other = boxes[j];
       if (!other || other.minX > box.maxX + tolerance.same) break;
       if (!boundsMeet(box, other, tolerance.same)) continue;
+      if (goOnTogether(outline, Math.min(i, j), Math.max(i, j))) continue;
       for (const { ta, tb } of segmentCrossings(segmentAt(outline, i), segmentAt(outline, j))) report(i, ta, j, tb);
     }
   });
@@ -73,6 +74,32 @@ export const ownLoop = ({ from, control1, control2, to }: Cubic): readonly [numb
   const second = (sum + Math.sqrt(square)) / 2;
   return first >= 0 && second <= 1 ? [first, second] : null;
 };
+
+/**
+ * Whether two neighbours gain ground in one direction all along: then they meet at their joint only. Spares the
+ * search between most neighbours of a smooth line.
+ */
+function goOnTogether(outline: Path, i: number, j: number): boolean {
+  const first = j === i + 1 ? i : j;
+  const second = j === i + 1 ? j : i;
+  if (second !== (first + 1) % outline.length) return false;
+  const before = segmentAt(outline, first);
+  const after = segmentAt(outline, second);
+  if (before.to.x !== after.from.x || before.to.y !== after.from.y) return false;
+  const ahead = subtract(after.to, before.from);
+  return gains(before, ahead) && gains(after, ahead);
+}
+
+function gains(segment: Segment, ahead: Point): boolean {
+  const { from, to } = segment;
+  if (segment.kind === 'line') return dot(subtract(to, from), ahead) > 0;
+  const { control1, control2 } = segment;
+  return (
+    dot(subtract(control1, from), ahead) > 0 &&
+    dot(subtract(control2, control1), ahead) > 0 &&
+    dot(subtract(to, control2), ahead) > 0
+  );
+}
 
 /** Sums before each, and the whole at the end. */
 function runningSums(values: readonly number[]): number[] {
