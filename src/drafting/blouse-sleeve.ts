@@ -1,0 +1,93 @@
+import { type Cubic, type Path, type Point, reverseSegment } from '../geometry/index.ts';
+import { good, type Result } from '../units/index.ts';
+import type { BlousePlan } from './blouse-plan.ts';
+import { fallingCurve, parameterAtHeight } from './side-seam.ts';
+import { type Cap, type CapShape, fitCap } from './sleeve-cap.ts';
+import { settle } from './solve.ts';
+
+export interface SleeveDraft {
+  readonly cap: Cap;
+  /** From the front underarm down to the hem, and from the back underarm. */
+  readonly front: Cubic;
+  readonly back: Cubic;
+  readonly hemLevel: number;
+  readonly armLevel: number;
+  readonly elbowLevel: number;
+  readonly hemWidth: number;
+}
+
+/** The front of the cap is more hollow below and rounder above: the arm hangs forward. */
+export const setInCap: { readonly front: CapShape; readonly back: CapShape } = {
+  front: { across: 0.46, up: 0.43, head: 0.5, hollow: 0.75 },
+  back: { across: 0.42, up: 0.43, head: 0.52, hollow: 0.7 },
+};
+
+/** Sleeve-head ease, mm: general woven cloth takes 15–35; a little more of it behind. */
+export const headEase = { front: 11, back: 13 } as const;
+
+/** Where the upper arm is measured, below the underarm line. */
+const armBelow = 15;
+
+/** How much of the slope of a straight underarm seam is left at its top, so that it comes square to the hem. */
+const topSlope = 0.8;
+
+/** Share of a sleeve's whole taper that is reached at a share of its underarm seam's length. */
+const taperAt = (at: number): number => topSlope * (at - 2 * at ** 2 + at ** 3) + 3 * at ** 2 - 2 * at ** 3;
+
+/**
+ * A long sleeve in one piece, set in.
+ *
+ * 1. Cap fitted to both armholes with sleeve-head ease 24, as wide as the upper arm and its ease.
+ * 2. Length from the cap top to the wrist; the elbow lies 57 in a hundred of it below the cap top.
+ * 3. Underarm seams alike, tapering to a hem the hand passes and wide enough that the bent elbow keeps 45;
+ *    they come to the hem square, so that it runs on across the seam.
+ *
+ * Construction as taught in manuals of metric pattern cutting.
+ */
+export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole: number): Result<SleeveDraft> => {
+  const { upperArm, elbow, hand, length } = plan.sleeve;
+  // How deep the cap will be is not known yet; the taper hardly depends on it.
+  const below = length - 0.42 * upperArm;
+  const elbowShare = settle((0.57 * length - 0.42 * upperArm) / below, 0.1, 0.7);
+  const wanted = Math.max(hand + 20, upperArm - (upperArm - elbow - 45) / taperAt(elbowShare));
+  const hemWidth = Math.min(wanted, upperArm - 12);
+  const rise = Math.atan((topSlope * (upperArm - hemWidth)) / 2 / below);
+  const width = upperArm + 2 * armBelow * Math.tan(rise);
+  const fitted = fitCap({
+    width,
+    frontLength: frontArmhole + headEase.front,
+    backLength: backArmhole + headEase.back,
+    rise,
+    ...setInCap,
+  });
+  if (!fitted.ok) return fitted;
+  const cap = fitted.value;
+  const hemLevel = length - cap.height;
+  const taper = (width - hemWidth) / 2;
+  const seam = (at: number, inward: 1 | -1): Cubic =>
+    fallingCurve({ x: at, y: 0 }, { x: at + inward * taper, y: hemLevel }, inward * Math.tan(rise), 0);
+  return good({
+    cap,
+    front: seam(-cap.frontWidth, 1),
+    back: seam(cap.backWidth, -1),
+    hemLevel,
+    armLevel: armBelow,
+    elbowLevel: 0.57 * length - cap.height,
+    hemWidth,
+  });
+};
+
+/** The sleeve's width at a height below the underarm line, from seam to seam. */
+export const sleeveAt = (sleeve: SleeveDraft, level: number): readonly [Point, Point] => {
+  const at = (curve: Cubic): Point => {
+    const t = parameterAtHeight(curve, level);
+    const u = 1 - t;
+    const x =
+      u ** 3 * curve.from.x + 3 * u * u * t * curve.control1.x + 3 * u * t * t * curve.control2.x + t ** 3 * curve.to.x;
+    return { x, y: level };
+  };
+  return [at(sleeve.front), at(sleeve.back)];
+};
+
+/** The underarm seam of the front, run upward: from hem to underarm. */
+export const upward = (curve: Cubic): Path => [reverseSegment(curve)];

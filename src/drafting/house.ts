@@ -1,0 +1,9 @@
+import { blouse } from './blouse.ts';
+import type { HousePattern } from './types.ts';
+
+/** Every pattern of our own. */
+export const housePatterns: readonly HousePattern[] = [blouse];
+
+/** The house pattern of that id; undefined where there is none. */
+export const housePattern = (id: string): HousePattern | undefined =>
+  housePatterns.find((candidate) => candidate.id === id);
