@@ -36,15 +36,18 @@ export interface PathMark {
   /** One or more runs; all closed when `filled`. */
   readonly paths: readonly Path[];
   readonly filled?: boolean;
+  /** Cloth's own colour, as CSS writes it. Only with ink 'cloth': nothing else chooses a colour. */
+  readonly colour?: string;
 }
 
 export interface TextMark {
   readonly kind: 'text';
   readonly layer: DrawingLayer;
   readonly ink: Ink;
+  /** On the baseline, at the text's start, middle or end. */
   readonly at: Point;
   readonly text: string;
-  /** Height of the type in drawing mm. */
+  /** The em of the type in drawing mm: 3.53 is 10 point when printed at full scale. */
   readonly size: number;
   readonly anchor: 'start' | 'middle' | 'end';
   /** Radians, clockwise as seen. */

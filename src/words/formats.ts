@@ -1,5 +1,65 @@
 import type { ProblemCatalogue } from './catalogue.ts';
 
-export const formatsProblems: ProblemCatalogue = {};
+export const formatsProblems: ProblemCatalogue = {
+  'formats.nothing-to-print': {
+    message: 'There is no piece to print.',
+    remedy: 'Choose at least one piece of the garment.',
+  },
+  'formats.font-unreadable': {
+    message: 'The letters to print with cannot be read.',
+    remedy: 'Install the program afresh: its font files are damaged or missing.',
+  },
+  'formats.cancelled': {
+    message: 'Printing was stopped before the last sheet.',
+    remedy: 'Nothing was saved. Start it again when you like.',
+  },
+  'formats.letter-missing': {
+    message: 'The letter {letter} cannot be printed; a box stands in its place.',
+    remedy: 'The pieces are right. Write the name with other letters if the box is in the way.',
+  },
+  'formats.label-left-out': {
+    message: 'There is no room for words on {piece}.',
+    remedy: 'Write its name on it when you have cut it out; the page map shows which it is.',
+  },
+};
 
-export const formatsWords = {} as const;
+/** What is printed on the sheets. `{name}` is filled by `fill`. */
+export const formatsWords = {
+  sizeFact: 'Size {size}',
+  makeFact: 'For the make “{make}”',
+  wearerFact: 'Worn by {wearer}',
+  sheetsApart: '{count} sheets of {paper} to join, after this one. Print every sheet at its actual size, 100 %.',
+  sheetApart: 'One sheet of {paper}, after this one. Print it at its actual size, 100 %.',
+  sheetsHere: '{count} sheets of {paper}. Print every sheet at its actual size, 100 %.',
+  sheetHere: 'One sheet of {paper}. Print it at its actual size, 100 %.',
+  paper: { a4: 'A4', letter: 'Letter', a0: 'A0', roll36: '36-inch roll' },
+  squareMetric: '100 mm',
+  squareMetricHow:
+    'Measure this square each way before you cut. Where it is not exactly 100 mm, print again at 100 %, not fitted to the page.',
+  squareInch: '4 inches',
+  squareInchHow: 'The same test for a rule in inches.',
+  map: 'How the sheets join',
+  mapOne: 'What lies where',
+  joining: 'Joining',
+  joinTrim: 'Cut off the top and the left margin of a sheet along its frame, wherever a sheet joins it there.',
+  joinLay: 'Lay it over the strip of its neighbour until frame meets frame and the two halves of each ring make one.',
+  joinSigns: 'Rings side by side carry figures, rings one below the other carry letters; only equal signs meet.',
+  joinName: 'A sheet’s name is its column and its row, as on this map.',
+  lines: 'Lines',
+  lineCut: 'cut here',
+  lineSeam: 'stitch here',
+  lineFold: 'fold; with a bracket: lay it on folded cloth',
+  lineLevel: 'a level of the body',
+  lineOriginal: 'the pattern as bought, before alterations',
+  lineGrain: 'straight grain, along the warp',
+  pieces: 'Pieces',
+  pieceEntry: '{name}: {cut}',
+  alterations: 'Alterations made',
+  noAlterations: 'None: these are the pieces as drafted.',
+  grainNote: 'Grain along the arrow',
+  altered: 'Altered: {what}',
+  made: 'For {make}',
+  tileHeader: '{title} · sheet {number} of {count} · {step} a sheet',
+  tileSize: '{width} × {height} mm',
+  pdfSubject: 'Full-scale sewing pattern. Print at 100 %.',
+} as const;

@@ -1,0 +1,186 @@
+import { angleOf, distance, lerp, type Path, type Point, pathEnd, pathStart, subtract } from '../geometry/index.ts';
+import { edgeRuns, outlineOf, type Piece } from '../pattern/index.ts';
+import { drawWords } from '../words/index.ts';
+import { type TextWidth, textMark } from './marks.ts';
+import { bracketOf } from './piece-marks.ts';
+import { type RoomForWords, roomForWords, type WordsPlace } from './room-for-words.ts';
+import { sayId } from './say.ts';
+import type { PathMark, TextMark } from './types.ts';
+
+/** A line of the label in the middle of a piece. */
+export interface LabelLine {
+  readonly text: string;
+  readonly weight: 'regular' | 'bold';
+}
+
+export interface WordsOptions {
+  readonly size: number;
+  readonly textWidth: TextWidth;
+  /** Sorted by worth: where there is no room for all, the last are left out. */
+  readonly label: readonly LabelLine[];
+  /** Lines the label should not cross where that can be had, such as the borders of sheets. */
+  readonly avoid: readonly Path[];
+}
+
+/** Baseline to baseline, in ems. */
+const leading = 1.3;
+
+/**
+ * All words on a piece: its label, and the names of fold, levels and lines where each finds room beside its line.
+ * None lies over a line of the piece or over other words.
+ */
+export const pieceWords = (piece: Piece, drawn: readonly PathMark[], options: WordsOptions): readonly TextMark[] => {
+  const lines = drawn.flatMap((mark) => mark.paths);
+  const room = roomForWords(outlineOf(piece), lines, options.avoid);
+  const label = placeLabel(room, options, piece);
+  return [...label, ...foldWords(piece, room, options), ...lineWords(piece, room, options)];
+};
+
+/** As many lines of the label as find room, broken to whichever width fits; clear of `avoid` if it can be. */
+const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): TextMark[] => {
+  const middle = lerp(piece.grain.from, piece.grain.to, 0.5);
+  for (let count = options.label.length; count > 0; count -= 1) {
+    const label = options.label.slice(0, count);
+    for (const clearOf of ['everything', 'lines'] as const) {
+      for (const lines of wrapLabel(label, options)) {
+        const width = Math.max(...lines.map((one) => options.textWidth(one.text, options.size, one.weight)));
+        const height = ((lines.length - 1) * leading + 1) * options.size;
+        const found = room.find(width, height, middle, clearOf);
+        if (found) return labelAt(lines, found, width, height, options.size, room);
+      }
+    }
+  }
+  return [];
+};
+
+const labelAt = (
+  lines: readonly LabelLine[],
+  { centre, angle }: WordsPlace,
+  width: number,
+  height: number,
+  size: number,
+  room: RoomForWords,
+): TextMark[] => {
+  const level = angle === 0;
+  room.take(centre, level ? width : height, level ? height : width);
+  return lines.map((one, index) => {
+    // From the rectangle's middle to this line's baseline.
+    const down = -height / 2 + (0.75 + index * leading) * size;
+    const at = level
+      ? { x: centre.x - width / 2, y: centre.y + down }
+      : { x: centre.x + down, y: centre.y + width / 2 };
+    return textMark('words', 'mark', at, one.text, size, { angle, weight: one.weight });
+  });
+};
+
+/** Column widths tried for a label, in ems, widest first: a narrow piece takes more and shorter lines. */
+const columnWidths = [22, 13, 8];
+/** Widths of the run of words tried where lines one under another find no room: a band is long and low. */
+const runWidths = [80, 45, 30];
+
+const wrapLabel = (label: readonly LabelLine[], options: WordsOptions): readonly (readonly LabelLine[])[] => {
+  const [name, ...rest] = label as [LabelLine, ...LabelLine[]];
+  const run: LabelLine = { text: rest.map((one) => one.text).join(' · '), weight: 'regular' };
+  return [
+    ...columnWidths.map((ems) => label.flatMap((one) => wrapLine(one, ems * options.size, options))),
+    ...(rest.length < 2 ? [] : runWidths.map((ems) => [name, ...wrapLine(run, ems * options.size, options)])),
+  ];
+};
+
+/** One line broken between words so that each part is at most `width` wide, where its words allow. */
+const wrapLine = (whole: LabelLine, width: number, options: WordsOptions): LabelLine[] => {
+  const parts: string[] = [];
+  for (const word of whole.text.split(' ')) {
+    const last = parts[parts.length - 1];
+    const joined = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && options.textWidth(joined, options.size, whole.weight) > width) parts.push(word);
+    else parts[Math.max(0, parts.length - 1)] = joined;
+  }
+  return parts.map((text) => ({ text, weight: whole.weight }));
+};
+
+/** “On the fold”, running along the inside of its bracket. */
+const foldWords = (piece: Piece, room: RoomForWords, options: WordsOptions): TextMark[] =>
+  piece.edges
+    .filter((edge) => edge.finish === 'fold')
+    .flatMap((edge) => edgeRuns(piece, edge.id))
+    .flatMap((run) => {
+      const [from, to, inward] = bracketOf(run);
+      const width = options.textWidth(drawWords.onFold, options.size, 'regular');
+      const along = uprightAngle(subtract(to, from));
+      const upright = Math.abs(Math.cos(along)) < 0.5;
+      const [w, h] = upright ? [options.size, width] : [width, options.size];
+      const depth = Math.hypot(inward.x, inward.y);
+      // Between the fold and its bracket if that is wide enough, else just inside the bracket.
+      for (const deep of [0.5, 1 + options.size / Math.max(depth, 1)]) {
+        for (const share of [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]) {
+          const on = lerp(from, to, share);
+          const centre = { x: on.x + inward.x * deep, y: on.y + inward.y * deep };
+          if (!room.isFree(centre, w, h)) continue;
+          room.take(centre, w, h);
+          return [wordsAt(centre, along, drawWords.onFold, options.size)];
+        }
+      }
+      return [];
+    });
+
+/** Names of levels and inner lines, close above their own line, wherever along it there is room. */
+const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): TextMark[] => {
+  const named: readonly { text: string; from: Point; to: Point }[] = [
+    ...piece.levels.map((level) => ({ text: sayId(level.id), from: level.from, to: level.to })),
+    ...piece.lines.map((inner) => ({ text: lineName(inner.kind), ...ends(inner.path) })),
+  ];
+  return named.flatMap(({ text, from, to }) => {
+    const width = options.textWidth(text, options.size, 'regular');
+    const angle = uprightAngle(subtract(to, from));
+    const upright = Math.abs(Math.cos(angle)) < 0.5;
+    const [w, h] = upright ? [options.size, width] : [width, options.size];
+    if (distance(from, to) < width) return [];
+    const above = { x: Math.sin(angle), y: -Math.cos(angle) };
+    for (const side of [1, -1]) {
+      for (const share of [0.86, 0.14, 0.75, 0.25, 0.65, 0.35, 0.5]) {
+        for (const away of [1.1, 1.6]) {
+          const on = lerp(from, to, share);
+          const centre = {
+            x: on.x + above.x * side * away * options.size,
+            y: on.y + above.y * side * away * options.size,
+          };
+          if (!room.isFree(centre, w, h)) continue;
+          room.take(centre, w, h);
+          return [wordsAt(centre, angle, text, options.size)];
+        }
+      }
+    }
+    return [];
+  });
+};
+
+const lineName = (kind: Piece['lines'][number]['kind']): string =>
+  kind === 'lengthen-or-shorten'
+    ? drawWords.lengthenOrShorten
+    : kind === 'fold'
+      ? drawWords.foldHere
+      : kind === 'placement'
+        ? drawWords.placement
+        : '';
+
+const ends = (path: Path) => ({ from: pathStart(path), to: pathEnd(path) });
+
+/** Words centred on a point: the baseline lies a little below the middle of the letters. */
+const wordsAt = (centre: Point, angle: number, text: string, size: number): TextMark =>
+  textMark(
+    'words',
+    'mark',
+    { x: centre.x - Math.sin(angle) * size * 0.25, y: centre.y + Math.cos(angle) * size * 0.25 },
+    text,
+    size,
+    { anchor: 'middle', angle },
+  );
+
+/** A direction's angle, turned about where words would stand on their heads; straight up and down read upwards. */
+const uprightAngle = (direction: Point): number => {
+  const angle = angleOf(direction);
+  if (angle >= Math.PI / 2 - 1e-6) return angle - Math.PI;
+  if (angle < -Math.PI / 2 - 1e-6) return angle + Math.PI;
+  return angle;
+};

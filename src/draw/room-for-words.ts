@@ -1,0 +1,173 @@
+import { boundsOfPoints, distance, flattenPath, lerp, type Path, type Point, tolerance } from '../geometry/index.ts';
+
+/** A rectangle of words that found its place. */
+export interface WordsPlace {
+  /** The rectangle's centre. */
+  readonly centre: Point;
+  /** Level, or turned a quarter so that it reads upwards; radians, clockwise as seen. */
+  readonly angle: number;
+}
+
+/** Knows where inside a shape words may stand without crossing its border or any line already in it. */
+export interface RoomForWords {
+  /**
+   * The free place for a rectangle nearest to `near` (else to the shape's middle), level if it can be; null where
+   * none is. Clear of the lines, or of everything: of what is better avoided too.
+   */
+  find(width: number, height: number, near?: Point, clearOf?: 'lines' | 'everything'): WordsPlace | null;
+  /** Whether a level rectangle with this centre is free. */
+  isFree(centre: Point, width: number, height: number): boolean;
+  /** Keeps later words off this rectangle. */
+  take(centre: Point, width: number, height: number): void;
+}
+
+/** Cells across the shape's longer side: fine enough for words beside a dart, coarse enough to be quick. */
+const cellsAcross = 240;
+/** Smallest cell in mm, and how far words keep from lines, in cells. */
+const leastCell = 1.5;
+
+/**
+ * Keeps a grid of cells that are inside `outline` and that no line comes near. Errs on the side of fewer free
+ * cells, so words found a place here never touch a line.
+ */
+export const roomForWords = (outline: Path, lines: readonly Path[], avoid: readonly Path[] = []): RoomForWords => {
+  const border = flattenPath(outline, tolerance.flatten);
+  const bounds = boundsOfPoints(border);
+  const longer = Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY);
+  const cell = Math.max(leastCell, longer / cellsAcross);
+  const grid: Grid = {
+    left: bounds.minX,
+    top: bounds.minY,
+    cell,
+    columns: Math.ceil((bounds.maxX - bounds.minX) / cell) + 1,
+    rows: Math.ceil((bounds.maxY - bounds.minY) / cell) + 1,
+  };
+  const taken = new Uint8Array(grid.columns * grid.rows).fill(1);
+  freeInside(border, taken, grid);
+  for (const path of [outline, ...lines]) takePath(path, taken, grid);
+  const takenToo = new Uint8Array(grid.columns * grid.rows);
+  for (const path of avoid) takePath(path, takenToo, grid);
+  const sumsToo = summed(takenToo, grid);
+  let sums = summed(taken, grid);
+  const none = (counts: Int32Array, box: CellBox): boolean => takenIn(counts, box, grid) === 0;
+
+  const nearest = (width: number, height: number, near: Point, everything: boolean): Point | null => {
+    const [w, h] = [cellsFor(width, cell), cellsFor(height, cell)];
+    let best: Point | null = null;
+    let bestDistance = Number.POSITIVE_INFINITY;
+    for (let row = 0; row + h <= grid.rows; row += 1) {
+      for (let column = 0; column + w <= grid.columns; column += 1) {
+        const box = { column, row, width: w, height: h };
+        if (!none(sums, box) || (everything && !none(sumsToo, box))) continue;
+        const centre = { x: grid.left + (column + w / 2) * cell, y: grid.top + (row + h / 2) * cell };
+        const away = distance(centre, near);
+        if (away < bestDistance) [best, bestDistance] = [centre, away];
+      }
+    }
+    return best;
+  };
+  const boxAt = (centre: Point, width: number, height: number): CellBox => ({
+    column: Math.floor((centre.x - width / 2 - grid.left) / cell),
+    row: Math.floor((centre.y - height / 2 - grid.top) / cell),
+    width: cellsFor(width, cell),
+    height: cellsFor(height, cell),
+  });
+  const middle = { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 };
+
+  return {
+    find: (width, height, near = middle, clearOf = 'lines') => {
+      const level = nearest(width, height, near, clearOf === 'everything');
+      if (level) return { centre: level, angle: 0 };
+      const upright = nearest(height, width, near, clearOf === 'everything');
+      return upright ? { centre: upright, angle: -Math.PI / 2 } : null;
+    },
+    isFree: (centre, width, height) => none(sums, boxAt(centre, width, height)),
+    take: (centre, width, height) => {
+      const box = boxAt(centre, width, height);
+      const [first, last] = [Math.max(0, box.column), Math.min(grid.columns, box.column + box.width)];
+      for (let y = Math.max(0, box.row); y < Math.min(grid.rows, box.row + box.height); y += 1) {
+        if (last > first) taken.fill(1, y * grid.columns + first, y * grid.columns + last);
+      }
+      sums = summed(taken, grid);
+    },
+  };
+};
+
+interface CellBox {
+  readonly column: number;
+  readonly row: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A length laid anywhere on the grid touches at most this many cells. */
+const cellsFor = (length: number, cell: number): number => Math.ceil(length / cell) + 1;
+
+/** How many cells of a box are taken; what lies off the grid counts as taken. */
+const takenIn = (sums: Int32Array, { column, row, width, height }: CellBox, grid: Grid): number => {
+  if (column < 0 || row < 0 || column + width > grid.columns || row + height > grid.rows) return width * height;
+  const stride = grid.columns + 1;
+  const at = (x: number, y: number) => sums[y * stride + x] as number;
+  return at(column + width, row + height) - at(column, row + height) - at(column + width, row) + at(column, row);
+};
+
+interface Grid {
+  readonly left: number;
+  readonly top: number;
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+const freeInside = (border: readonly Point[], taken: Uint8Array, grid: Grid): void => {
+  for (let row = 0; row < grid.rows; row += 1) {
+    const y = grid.top + (row + 0.5) * grid.cell;
+    const crossings: number[] = [];
+    border.forEach((from, index) => {
+      const to = border[(index + 1) % border.length] as Point;
+      if (from.y <= y !== to.y <= y) crossings.push(lerp(from, to, (y - from.y) / (to.y - from.y)).x);
+    });
+    crossings.sort((a, b) => a - b);
+    for (let i = 0; i + 1 < crossings.length; i += 2) {
+      const first = Math.max(0, Math.ceil(((crossings[i] as number) - grid.left) / grid.cell - 0.5));
+      const last = Math.min(grid.columns - 1, Math.floor(((crossings[i + 1] as number) - grid.left) / grid.cell - 0.5));
+      if (last >= first) taken.fill(0, row * grid.columns + first, row * grid.columns + last + 1);
+    }
+  }
+};
+
+const takePath = (path: Path, taken: Uint8Array, grid: Grid): void => {
+  const points = flattenPath(path, tolerance.flatten);
+  points.slice(1).forEach((to, index) => {
+    takeLine(points[index] as Point, to, taken, grid);
+  });
+};
+
+/** Takes every cell within one cell of a straight line. */
+const takeLine = (from: Point, to: Point, taken: Uint8Array, grid: Grid): void => {
+  const stretches = Math.max(1, Math.ceil(distance(from, to) / (grid.cell / 2)));
+  for (let i = 0; i <= stretches; i += 1) {
+    const p = lerp(from, to, i / stretches);
+    const column = Math.floor((p.x - grid.left) / grid.cell);
+    const row = Math.floor((p.y - grid.top) / grid.cell);
+    for (let y = Math.max(0, row - 1); y <= Math.min(grid.rows - 1, row + 1); y += 1) {
+      const first = Math.max(0, column - 1);
+      const last = Math.min(grid.columns - 1, column + 1);
+      if (last >= first) taken.fill(1, y * grid.columns + first, y * grid.columns + last + 1);
+    }
+  }
+};
+
+/** How many cells are taken above and to the left of each corner: any rectangle is then four look-ups. */
+const summed = (taken: Uint8Array, { columns, rows }: Grid): Int32Array => {
+  const stride = columns + 1;
+  const sums = new Int32Array(stride * (rows + 1));
+  for (let y = 0; y < rows; y += 1) {
+    let row = 0;
+    for (let x = 0; x < columns; x += 1) {
+      row += taken[y * columns + x] as number;
+      sums[(y + 1) * stride + x + 1] = (sums[y * stride + x + 1] as number) + row;
+    }
+  }
+  return sums;
+};

@@ -1,0 +1,142 @@
+import { type Mark, moveMarks, pieceGroup, sayCut, stroke, type TextWidth } from '../draw/index.ts';
+import {
+  applyToPath,
+  flattenPath,
+  type Path,
+  type Point,
+  pathBounds,
+  tolerance,
+  translation,
+} from '../geometry/index.ts';
+import { cutLine, type Piece } from '../pattern/index.ts';
+import { fill, formatsWords as words } from '../words/index.ts';
+import { type CellSize, cellShape, cellSizeFor } from './cell-shape.ts';
+import { packSheet } from './pack-sheet.ts';
+import type { TileFrame } from './paper.ts';
+import type { PrintRequest } from './print-request.ts';
+import { type Tile, tilesOf } from './tiles.ts';
+
+/** A piece to be printed, in its own coordinates. */
+export interface PrintPiece {
+  readonly piece: Piece;
+  readonly number: number;
+  readonly cut: Path;
+  readonly original: Piece | undefined;
+  /** The cut lines of the piece and of the piece as bought, flattened: what the paper must hold. */
+  readonly footprint: readonly (readonly Point[])[];
+  /** `Front: Cut 1 of cloth, on the fold`. */
+  readonly entry: string;
+}
+
+/** The same piece drawn where it lies on the virtual sheet; cut and footprint lie there too. */
+export interface SheetPiece extends PrintPiece {
+  readonly marks: readonly Mark[];
+  /** Its label found room. */
+  readonly labelled: boolean;
+}
+
+/** Everything laid on one virtual sheet. */
+export interface Sheet {
+  readonly pieces: readonly SheetPiece[];
+  readonly tiles: readonly Tile[];
+  /** Down to where the sheet is used, mm. */
+  readonly length: number;
+}
+
+/** Kept free round each piece on the virtual sheet, mm: room for scissors, and lines stay clear of joints. */
+const pieceGap = 5;
+/** About the size of a cell when pieces are packed, mm. */
+const packingCell = 8;
+/** No virtual sheet is wider than this many tiles: a wider one cannot be joined on a table. */
+const mostColumns = 8;
+/** Em of the words on pieces, mm: 12.5 point. */
+const labelSize = 4.4;
+
+export const printPiece = (piece: Piece, number: number, request: PrintRequest): PrintPiece => {
+  const { unit, locale = 'en' } = request;
+  const original = request.original?.pieces.find((one) => one.id === piece.id);
+  const cut = cutLine(piece);
+  return {
+    piece,
+    number,
+    cut,
+    original,
+    footprint: [cut, ...(original ? [cutLine(original)] : [])].map((path) => flattenPath(path, tolerance.flatten)),
+    entry: fill(words.pieceEntry, { name: piece.name, cut: sayCut(piece, unit, locale).join('; ') }, unit, locale),
+  };
+};
+
+/** Lays the pieces on the sheet, leaving its top left free for what is told about the print, and draws them there. */
+export const layOut = (
+  pieces: readonly PrintPiece[],
+  frame: TileFrame,
+  reserved: { readonly width: number; readonly height: number },
+  request: PrintRequest,
+  textWidth: TextWidth,
+): Sheet => {
+  const cell: CellSize = cellSizeFor(frame.stepX, frame.stepY, packingCell);
+  const shapes = pieces.map((piece) => cellShape(piece.footprint, cell, pieceGap));
+  const columns = frame.paper.roll ? 1 : mostColumns;
+  const packed = packSheet(shapes, cell, { x: frame.stepX, y: frame.stepY }, columns, reserved);
+  const placed = pieces.map((piece, index) => drawnAt(piece, packed.places[index] as Point, frame, request, textWidth));
+  const box = [
+    { x: 0, y: 0 },
+    { x: reserved.width, y: 0 },
+    { x: reserved.width, y: reserved.height },
+    { x: 0, y: reserved.height },
+  ];
+  const shapesOnSheet = [...placed.flatMap((piece) => piece.footprint), ...(reserved.height > 0 ? [box] : [])];
+  return { pieces: placed, tiles: tilesOf(shapesOnSheet, frame), length: Math.ceil(packed.length) };
+};
+
+/** The piece drawn with its label, which keeps off the borders of sheets where it can, and moved to its place. */
+const drawnAt = (
+  piece: PrintPiece,
+  by: Point,
+  frame: TileFrame,
+  request: PrintRequest,
+  textWidth: TextWidth,
+): SheetPiece => {
+  const { unit, locale = 'en' } = request;
+  const altered = (request.alterations ?? []).filter((one) => one.pieces?.includes(piece.piece.id) ?? true);
+  const group = pieceGroup(piece.piece, {
+    unit,
+    locale,
+    ...(piece.original ? { original: piece.original } : {}),
+    size: `${request.size} · ${request.title}`,
+    notes: [
+      words.grainNote,
+      ...altered.map(({ text }) => fill(words.altered, { what: text }, unit, locale)),
+      ...(request.make === undefined ? [] : [fill(words.made, { make: request.make }, unit, locale)]),
+    ],
+    textSize: labelSize,
+    textWidth,
+    avoid: bordersOver(piece, by, frame),
+  });
+  const moved = translation(by);
+  return {
+    ...piece,
+    cut: applyToPath(moved, piece.cut),
+    footprint: piece.footprint.map((polygon) => polygon.map((p) => ({ x: p.x + by.x, y: p.y + by.y }))),
+    marks: moveMarks(group.marks, moved),
+    labelled: group.marks.some((mark) => mark.kind === 'text' && mark.weight === 'bold'),
+  };
+};
+
+/** Where the borders of tiles cross a piece, in its own coordinates. */
+const bordersOver = (piece: PrintPiece, by: Point, frame: TileFrame): Path[] => {
+  const { minX, minY, maxX, maxY } = pathBounds(piece.cut);
+  const multiples = (low: number, high: number, step: number): number[] => {
+    const first = Math.ceil(low / step);
+    return Array.from(
+      { length: Math.max(0, Math.floor(high / step) - first + 1) },
+      (_, index) => (first + index) * step,
+    );
+  };
+  const downs = multiples(minX + by.x, maxX + by.x, frame.stepX).map((x) => x - by.x);
+  const acrosses = multiples(minY + by.y, maxY + by.y, frame.stepY).map((y) => y - by.y);
+  return [
+    ...downs.map((x) => stroke({ x, y: minY }, { x, y: maxY })),
+    ...acrosses.map((y) => stroke({ x: minX, y }, { x: maxX, y })),
+  ];
+};
