@@ -1,8 +1,6 @@
-import { applyAlterations } from '../alter/index.ts';
 import { housePattern, housePatterns } from '../drafting/index.ts';
 import {
   type AlterationStep,
-  type Garment,
   type Pattern,
   readAlterationList,
   readPatternText,

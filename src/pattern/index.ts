@@ -25,6 +25,7 @@ export {
   transformPiece,
 } from './piece.ts';
 export { printedPiece, printedSeams } from './printed.ts';
+export { type Trued, trueAcross, trueLength } from './truing.ts';
 export * from './types.ts';
 export { validateGarment, validatePiece } from './validate.ts';
 export { type NotchMeeting, pointAlongSide, type SeamEnd, type SeamWalk, walkAll, walkSeam } from './walk.ts';

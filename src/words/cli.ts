@@ -54,6 +54,10 @@ export const cliProblems: ProblemCatalogue = {
     message: 'The file of bodies {file} has no rows.',
     remedy: 'It needs a line of column names, then a line for each body.',
   },
+  'cli.server-silent': {
+    message: 'The workroom is open in a server at {address} that does not answer.',
+    remedy: 'Stop that server, or wait for it, then try again. Nothing was changed.',
+  },
   'cli.wearer-unknown': {
     message: 'There is no wearer called “{name}” in this workroom.',
     remedy: 'Wearers here: {names}.',

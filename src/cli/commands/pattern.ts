@@ -1,0 +1,153 @@
+import type { Measures } from '../../body/index.ts';
+import { type HousePattern, housePattern, housePatterns } from '../../drafting/index.ts';
+import { readPatternText, writePattern } from '../../pattern/index.ts';
+import { bad, type Problem, type Result } from '../../units/index.ts';
+import { type Arguments, readArguments } from '../arguments.ts';
+import { readBodies } from '../bodies.ts';
+import { readTextFile, writeWholeFile } from '../files.ts';
+import { readNamedPattern } from '../patterns.ts';
+import { printedGarment } from '../printed-garment.ts';
+import { type ExitCode, printedProblem, printJson, refuse, type Terminal, withValue } from '../terminal.ts';
+import { measuresOfWearer, storeInWorkroom } from '../workroom.ts';
+
+const optionKinds = {
+  json: 'flag',
+  pieces: 'flag',
+  bodies: 'string',
+  survey: 'string',
+  size: 'string',
+  wearer: 'string',
+  data: 'string',
+  out: 'string',
+} as const;
+
+const usage = (terminal: Terminal, written: string): ExitCode =>
+  refuse(terminal, bad('cli.usage', { usage: written }).problem);
+
+const list = (terminal: Terminal): ExitCode => {
+  printJson(
+    terminal,
+    housePatterns.map(({ id, name, for: wearers, chart }) => ({
+      id,
+      name,
+      for: wearers,
+      sizes: chart.map((size) => size.id),
+    })),
+  );
+  return 0;
+};
+
+const draftedLine = (
+  terminal: Terminal,
+  pattern: HousePattern,
+  row: number | string,
+  body: Result<Measures>,
+  pieces: boolean,
+) => {
+  const failed = (problem: Problem) => {
+    const { code, message } = printedProblem(terminal, problem);
+    return { row, ok: false, code, reason: message, seams: [], girths: [] };
+  };
+  if (!body.ok) return failed(body.problem);
+  const garment = pattern.draft(body.value);
+  if (!garment.ok) return failed(garment.problem);
+  const ease = pattern.ease(body.value);
+  return { row, ok: true, ...printedGarment(garment.value, body.value, ease.ok ? ease.value : {}, pieces) };
+};
+
+const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> => {
+  const id = given.words[1] ?? '';
+  const pattern = housePattern(id);
+  if (!pattern) {
+    return refuse(
+      terminal,
+      bad('cli.no-pattern', { pattern: id, patterns: housePatterns.map((one) => one.id).join(', ') }).problem,
+    );
+  }
+  const pieces = given.flag('pieces');
+  const line = (row: number | string, body: Result<Measures>): void =>
+    printJson(terminal, draftedLine(terminal, pattern, row, body, pieces));
+  const size = given.text('size');
+  if (size !== undefined) {
+    const found = pattern.chart.find((one) => one.id === size);
+    if (!found) {
+      const sizes = pattern.chart.map((one) => one.id).join(', ');
+      return refuse(terminal, bad('pattern.size-unknown', { size, pattern: pattern.name, sizes }).problem);
+    }
+    line(size, { ok: true, value: found.body });
+    return 0;
+  }
+  const wearer = given.text('wearer');
+  if (wearer !== undefined) {
+    return withValue(terminal, await measuresOfWearer(given.text('data'), wearer), ({ measures }) => {
+      line(wearer, { ok: true, value: measures });
+      return 0;
+    });
+  }
+  if (given.text('bodies') === undefined) {
+    return usage(
+      terminal,
+      'pattern draft ID (--bodies FILE.csv --survey women|men | --size S | --wearer NAME) [--pieces] --json',
+    );
+  }
+  return withValue(terminal, await readBodies(given), ({ bodies }) => {
+    for (const { row, body } of bodies) line(row, body);
+    return 0;
+  });
+};
+
+const exportOne = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
+  withValue(terminal, await readNamedPattern(given.words[1] ?? ''), async (pattern) => {
+    const out = given.text('out');
+    const text = JSON.stringify(writePattern(pattern), null, 1);
+    if (out === undefined) {
+      terminal.print(text);
+      return 0;
+    }
+    return withValue(terminal, await writeWholeFile(out, `${text}\n`), () => {
+      printJson(terminal, { written: out, pattern: pattern.id, sizes: pattern.sizes.map((size) => size.id) });
+      return 0;
+    });
+  });
+
+const check = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
+  withValue(terminal, await readTextFile(given.words[1] ?? ''), (text) =>
+    withValue(terminal, readPatternText(text), (pattern) => {
+      printJson(terminal, {
+        ok: true,
+        id: pattern.id,
+        name: pattern.name,
+        sizes: pattern.sizes.map((size) => size.id),
+      });
+      return 0;
+    }),
+  );
+
+const keep = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
+  withValue(terminal, await readTextFile(given.words[1] ?? ''), (text) =>
+    withValue(terminal, readPatternText(text), async (pattern) =>
+      withValue(terminal, await storeInWorkroom(given.text('data'), 'pattern', writePattern(pattern)), (stored) => {
+        printJson(terminal, { kept: pattern.name, id: stored.id });
+        return 0;
+      }),
+    ),
+  );
+
+/** `easewright pattern list | draft | export | check | import`. */
+export const patternCommand = async (argv: readonly string[], terminal: Terminal): Promise<ExitCode> =>
+  withValue(terminal, readArguments(argv, optionKinds), (given) => {
+    switch (given.words[0]) {
+      case 'list':
+        return list(terminal);
+      case 'draft':
+        return draft(given, terminal);
+      case 'export':
+        return exportOne(given, terminal);
+      case 'check':
+        return check(given, terminal);
+      case 'import':
+        return keep(given, terminal);
+      default:
+        return usage(terminal, 'pattern list | draft | export | check | import');
+    }
+  });
