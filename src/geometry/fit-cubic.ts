@@ -1,5 +1,5 @@
 import { fairCurve } from './fair-curve.ts';
-import { nearestParameter } from './nearest.ts';
+import { nearerParameter } from './nearest.ts';
 import { add, distance, dot, scale, subtract } from './points.ts';
 import { segmentPointAt } from './segments.ts';
 import type { Cubic, Point } from './types.ts';
@@ -22,7 +22,9 @@ export const fitCubic = (points: readonly Point[], at: readonly number[], leavin
   for (let round = 0; round < rounds; round++) {
     const next = leastSquares(points, shares, from, leaving, to, arriving, fair);
     if (!next) break;
-    shares = points.map((p, i) => (i === 0 ? 0 : i === points.length - 1 ? 1 : nearestParameter(next, p)));
+    shares = points.map((p, i) =>
+      i === 0 ? 0 : i === points.length - 1 ? 1 : nearerParameter(next, p, shares[i] as number, 2),
+    );
     const sum = squares(next, points, shares);
     if (sum < least) {
       best = next;

@@ -1,6 +1,6 @@
 import { fitCubic } from './fit-cubic.ts';
 import { stepsWithin } from './flatten.ts';
-import { nearestParameter } from './nearest.ts';
+import { nearerParameter, nearestParameter } from './nearest.ts';
 import { segmentAt } from './paths.ts';
 import { add, distance, normalize, samePoint, scale, subtract, turnBetween } from './points.ts';
 import { segmentPointAt, segmentTangentAt } from './segments.ts';
@@ -23,10 +23,11 @@ const cornerTurn = Math.PI / 180;
  */
 export const fitCubics = (given: Path | readonly Point[], within: number): Path => {
   if (!(within > 0)) throw new RangeError(`Not a tolerance: ${within}`);
-  const runs = isPath(given)
-    ? runsBetweenCorners(given).map((run) => samplesOfRun(run, within))
-    : [samplesOfPoints(given)];
-  return runs.flatMap((run) => fitRun(run, within));
+  if (!isPath(given)) return fitRun(samplesOfPoints(given), within);
+  return runsBetweenCorners(given).flatMap((run) => {
+    const fitted = fitRun(samplesOfRun(run, within), within);
+    return fitted.length < run.length ? fitted : run;
+  });
 };
 
 function isPath(given: Path | readonly Point[]): given is Path {
@@ -91,21 +92,19 @@ function fitRun(samples: readonly Sample[], within: number): Segment[] {
   const first = samples[0] as Sample;
   const last = samples.at(-1) as Sample;
   if (isStraight(samples)) return [{ kind: 'line', from: first.point, to: last.point }];
-  const curve = samePoint(first.point, last.point)
-    ? null
-    : fitCubic(
-        samples.map(({ point }) => point),
-        shares(samples),
-        first.along,
-        last.along,
-      );
+  const at = shares(samples);
+  const points = samples.map(({ point }) => point);
+  const curve = samePoint(first.point, last.point) ? null : fitCubic(points, at, first.along, last.along);
   let worst = Infinity;
   let worstAt = Math.floor(samples.length / 2);
   if (curve) {
     worst = 0;
     for (let i = 1; i < samples.length - 1; i++) {
       const { point } = samples[i] as Sample;
-      const off = distance(point, segmentPointAt(curve, nearestParameter(curve, point)));
+      // The quick foot is near enough to pass a sample; only one that seems to fail is searched for.
+      const quick = nearerParameter(curve, point, at[i] as number, 3);
+      const near = distance(point, segmentPointAt(curve, quick)) <= within ? quick : nearestParameter(curve, point);
+      const off = distance(point, segmentPointAt(curve, near));
       if (off > worst) {
         worst = off;
         worstAt = i;

@@ -1,7 +1,8 @@
 import { lengthAtPlace } from './along.ts';
 import { boundsDistance, hullBounds } from './bounds.ts';
+import { dot, subtract } from './points.ts';
 import { bernsteinRoots } from './roots.ts';
-import { segmentPointAt } from './segments.ts';
+import { segmentDerivativeAt, segmentPointAt, segmentSecondDerivativeAt } from './segments.ts';
 import type { Cubic, Path, Point, Segment } from './types.ts';
 
 /** The nearest point of a path. */
@@ -61,6 +62,22 @@ export const nearestParameter = (segment: Segment, p: Point): number => {
     }
   }
   return best;
+};
+
+/**
+ * A parameter brought nearer to the foot of p's perpendicular by Newton steps from where it is: quick, for a place
+ * already nearly known; `nearestParameter` searches.
+ */
+export const nearerParameter = (segment: Segment, p: Point, t: number, steps = 1): number => {
+  let at = t;
+  for (let step = 0; step < steps; step++) {
+    const away = subtract(segmentPointAt(segment, at), p);
+    const first = segmentDerivativeAt(segment, at);
+    const slope = dot(first, first) + dot(away, segmentSecondDerivativeAt(segment, at));
+    if (!(slope > 0)) return at;
+    at = Math.min(1, Math.max(0, at - dot(away, first) / slope));
+  }
+  return at;
 };
 
 /**
