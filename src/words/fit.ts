@@ -1,5 +1,77 @@
 import type { ProblemCatalogue } from './catalogue.ts';
 
-export const fitProblems: ProblemCatalogue = {};
+export const fitProblems: ProblemCatalogue = {
+  'fit.measure-missing': {
+    message: 'Too little is known of the body to choose a size: {measures} is missing.',
+    remedy: 'Measure it and enter it; the rest can be estimated until it is measured.',
+  },
+  'fit.size-unknown': {
+    message: '{pattern} has no size {size}.',
+    remedy: 'Choose one of its sizes: {sizes}.',
+  },
+  'fit.chart-incomplete': {
+    message: 'The body chart of {pattern} does not give the measure its size is chosen by.',
+    remedy: 'Add the bust (or hip, or stature) of every size to the pattern’s body chart.',
+  },
+};
 
-export const fitWords = {} as const;
+export const fitWords = {
+  verdicts: { 'too-tight': 'too tight', snug: 'snug', usual: 'within usual', roomy: 'roomy' },
+  ease: { skims: 'skims', easy: 'easy', roomy: 'roomy', full: 'full' },
+  levels: {
+    bust: 'Bust',
+    waist: 'Waist',
+    abdomen: 'Abdomen',
+    hip: 'Hip',
+    'upper-arm': 'Upper arm',
+    elbow: 'Elbow',
+    'across-back': 'Across back',
+    wrist: 'Wrist',
+    thigh: 'Thigh',
+    knee: 'Knee',
+    hem: 'Hem',
+  },
+  recommended: 'Recommended',
+  otherWay: 'Another way',
+  beliefs: 'Usual ease is a starting belief; what this wearer liked before outranks it.',
+  /** One sentence a reason, by its code. */
+  reasons: {
+    'fit.size-by-upper-bust':
+      'Size {size}: the upper bust of {body} is nearest to its {chart} (bust on the chart less the cup it is drafted for), and neck, shoulders and armholes are the hardest to alter.',
+    'fit.size-by-bust': 'Size {size}: the bust of {body} is nearest to its {chart} on the chart.',
+    'fit.size-by-hip': 'Size {size}: the hip of {body} is nearest to its {chart} on the chart.',
+    'fit.size-by-waist':
+      'Size {size}: the waist of {body} is nearest to its {chart} on the chart; the hip is full by design.',
+    'fit.size-by-stature': 'Size {size}: a child goes by stature, and {body} is nearest to its {chart}.',
+    'fit.size-by-finished-bust':
+      'Size {size}: its finished bust of {chart} is nearest to the {body} that body and liked ease make.',
+    'fit.size-by-full-bust': 'Size {size}: what the full bust of {bust} alone would say.',
+    'fit.size-next-larger': 'Size {size}: the next size up.',
+    'fit.size-next-smaller': 'Size {size}: the next size down.',
+    'fit.size-chosen': 'Size {size}: your own choice.',
+    'fit.size-close-call': 'A close call between {size} and {next}: either can be the start.',
+    'fit.size-outside-chart': 'The body is {by} beyond size {size}, the last of the chart: expect to alter more.',
+    'fit.size-up-for-stretch': 'Size {size}: a smaller one would strain this cloth beyond what it bears in wear.',
+    'fit.shoulders-too-wide':
+      'Neck, shoulders and armholes are drafted for an upper bust {by} larger: they will want narrowing.',
+    'fit.shoulders-too-narrow':
+      'Neck, shoulders and armholes are drafted for an upper bust {by} smaller: they will want widening.',
+    'fit.bust-none':
+      'No bust alteration: it would be {wanted} in all, and spare or missing ease that small is not worth the work.',
+    'fit.bust-full':
+      'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
+    'fit.bust-small':
+      'Small bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
+    'fit.bust-knit': 'No bust alteration: the knit gives.',
+    'fit.bust-no-dart':
+      'The bust wants {wanted} in all, but this front has no bust dart to open; choose the size by the bust instead.',
+    'fit.length-back-waist':
+      'Back waist length is {body}, the size is drafted for {chart}: {amount} between armhole and waist.',
+    'fit.length-sleeve': 'Arm length is {body}, the size is drafted for {chart}: {amount} in the sleeve.',
+    'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
+    'fit.level-too-tight': '{level}: {ease} of ease is under the least, {least}.',
+    'fit.level-snug': '{level}: {ease} of ease is under what is usual, {low}.',
+    'fit.blend': '{level}: run out to size {size}.',
+    'fit.estimated': '{measure} was not measured; {length} is an estimate from the other measures.',
+  },
+} as const;

@@ -36,6 +36,7 @@ export * from './jobs.ts';
 export * from './lay.ts';
 export * from './make.ts';
 export * from './pattern.ts';
+export * from './reason.ts';
 export * from './server.ts';
 export * from './store.ts';
 export * from './units.ts';

@@ -1,0 +1,97 @@
+import type { MeasureId, Measures } from '../body/index.ts';
+import type { Cloth } from '../cloth/index.ts';
+import type { Pattern } from '../pattern/index.ts';
+import type { SizeFigures } from './figures.ts';
+import { knitEase, usualEase } from './usual-ease.ts';
+
+export type Verdict = 'too-tight' | 'snug' | 'usual' | 'roomy';
+
+/** Ease of one size at one level. All mm; ease = finished − body. */
+export interface EaseCell {
+  readonly size: string;
+  readonly level: string;
+  readonly measure: MeasureId;
+  readonly around: 'body' | 'limb';
+  readonly body: number;
+  /** The body measure was not taken but estimated from the others. */
+  readonly bodyEstimated: boolean;
+  readonly finished: number;
+  readonly ease: number;
+  /** Under this one cannot move in it, or the knit is strained. */
+  readonly least: number;
+  /** From and to of what is usual; `high` is never less than what the design itself gives. */
+  readonly low: number;
+  readonly high: number;
+  /** Ease the size has on the body of its own chart: the design. Null where the chart does not say. */
+  readonly designed: number | null;
+  readonly verdict: Verdict;
+}
+
+/**
+ * A size is roomy only beyond its own design: a style cut with room at the waist is not called loose for
+ * being as designed. Half a usual step between sizes (40 of girth) and a little more is let pass.
+ */
+const beyondDesign = 25;
+
+/** Crosswise stretch that may be counted on, or null for a woven: the cloth's in hand, else what the pattern asks for. */
+export const stretchCountedOn = (pattern: Pattern, cloth: Cloth | undefined): number | null => {
+  if (cloth) return cloth.structure === 'knit' ? cloth.stretchAcross : null;
+  return pattern.cloth.structure === 'knit' ? pattern.cloth.stretch : null;
+};
+
+const verdictOf = (ease: number, least: number, low: number, high: number): Verdict =>
+  ease < least ? 'too-tight' : ease < low ? 'snug' : ease <= high ? 'usual' : 'roomy';
+
+export interface EaseQuestion {
+  readonly pattern: Pattern;
+  readonly figures: readonly SizeFigures[];
+  readonly measures: Measures;
+  readonly estimated: ReadonlySet<MeasureId>;
+  readonly cloth: Cloth | undefined;
+}
+
+/** One cell: a body of `body` mm in `finished` mm of garment. Null where the trade knows no usual ease there. */
+export const easeCell = (question: EaseQuestion, figures: SizeFigures, level: string, added = 0): EaseCell | null => {
+  const girth = figures.girths.find((one) => one.level === level);
+  if (!girth) return null;
+  const body = question.measures[girth.measure];
+  const usual = usualEase(girth.measure, question.pattern.kind);
+  if (body === undefined || usual === null) return null;
+  const stretch = stretchCountedOn(question.pattern, question.cloth);
+  const range = stretch === null ? usual : knitEase(body, stretch);
+  const chart = figures.body[girth.measure];
+  const designed = chart === undefined ? null : girth.finished - chart;
+  const high = Math.max(range.high, designed === null ? range.high : designed + beyondDesign);
+  const finished = girth.finished + added;
+  const ease = finished - body;
+  return {
+    size: figures.size,
+    level,
+    measure: girth.measure,
+    around: girth.around,
+    body,
+    bodyEstimated: question.estimated.has(girth.measure),
+    finished,
+    ease,
+    least: range.least,
+    low: range.low,
+    high,
+    designed,
+    verdict: verdictOf(ease, range.least, range.low, high),
+  };
+};
+
+/** Levels of the pattern in its own order. */
+export const levelsOf = (figures: readonly SizeFigures[]): readonly string[] =>
+  figures[0]?.girths.map((girth) => girth.level) ?? [];
+
+/** Every level of one size, `added` mm more at the levels an alteration widens. */
+export const easeCells = (
+  question: EaseQuestion,
+  figures: SizeFigures,
+  added: (measure: MeasureId) => number = () => 0,
+): readonly EaseCell[] =>
+  figures.girths.flatMap((girth) => {
+    const cell = easeCell(question, figures, girth.level, added(girth.measure));
+    return cell ? [cell] : [];
+  });

@@ -1,0 +1,198 @@
+import { completeMeasures, describeMeasure, impossibleMeasures, type MeasureId, type Measures } from '../body/index.ts';
+import type { Cloth } from '../cloth/index.ts';
+import type { Pattern } from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { type EaseCell, type EaseQuestion, easeCells, stretchCountedOn } from './ease-cells.ts';
+import { patternFigures, type SizeFigures } from './figures.ts';
+import { nearestSize, type Reason, type SizeChoice, type SizeScale, sizeScale, upForStretch } from './starting-size.ts';
+import { type EaseWord, easeWord } from './usual-ease.ts';
+import { type Way, wayFrom } from './ways.ts';
+
+export interface FitQuestion {
+  readonly measures: Measures;
+  readonly pattern: Pattern;
+  readonly cloth?: Cloth;
+  /** Ease this wearer is known to like, mm by level id; outranks every starting belief. */
+  readonly liked?: Readonly<Record<string, number>>;
+  /** A size she chose herself, instead of the one that would be recommended. */
+  readonly size?: string;
+  /** The pattern's figures, if they have been computed before. */
+  readonly figures?: readonly SizeFigures[];
+}
+
+export interface Fit {
+  /** Which of the ways is recommended. */
+  readonly recommended: number;
+  readonly ways: readonly Way[];
+  /** Ease of every size at every level, unaltered. */
+  readonly sizes: readonly {
+    readonly size: string;
+    readonly cells: readonly EaseCell[];
+    /** How it sits, by its ease at the bust; null for what has no bust level or is a knit. */
+    readonly word: EaseWord | null;
+  }[];
+  /** By what the starting size was chosen, and where between the sizes the body lies. */
+  readonly scale: SizeScale & { readonly position: number; readonly close: boolean };
+  /** The body all this was computed for. */
+  readonly body: Measures;
+  /** Measures that were not known and are estimates in it. */
+  readonly estimated: readonly MeasureId[];
+}
+
+/** Measures the answer leans on: what the levels go round, what chooses the size, what decides lengths. */
+const leanedOn = (figures: readonly SizeFigures[]): readonly MeasureId[] => [
+  ...new Set<MeasureId>([
+    ...(figures[0]?.girths.map((girth) => girth.measure) ?? []),
+    'bustGirth',
+    'upperBustGirth',
+    'backWaistLength',
+    'armLength',
+  ]),
+];
+
+/** Without one of these nothing can be said about a garment for that part of the body. */
+const atLeastOneOf = (pattern: Pattern): readonly MeasureId[] =>
+  pattern.for === 'child'
+    ? ['stature']
+    : pattern.kind === 'trousers' || pattern.kind === 'skirt'
+      ? ['hipGirth', 'waistGirth']
+      : ['bustGirth', 'upperBustGirth'];
+
+/** Known measures, and the rest estimated from the survey of the sex the pattern is drafted for; a child's are never estimated. */
+const bodyFor = (
+  known: Measures,
+  pattern: Pattern,
+): { readonly measures: Measures; readonly estimated: readonly MeasureId[] } =>
+  pattern.for === 'child'
+    ? { measures: known, estimated: [] }
+    : completeMeasures(known, pattern.for === 'men' ? 'men' : 'women');
+
+const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: readonly SizeFigures[]): readonly Reason[] => {
+  const name = (index: number): string => figures[index]?.size ?? '';
+  const values = {
+    size: name(choice.index),
+    body: { mm: scale.body },
+    chart: { mm: scale.chart[choice.index] ?? 0 },
+  };
+  const reasons: Reason[] = [{ code: `fit.size-by-${scale.by}`, values }];
+  if (choice.outside > 0)
+    reasons.push({ code: 'fit.size-outside-chart', values: { ...values, by: { mm: choice.outside } } });
+  if (choice.close && choice.next !== null) {
+    reasons.push({ code: 'fit.size-close-call', values: { size: name(choice.index), next: name(choice.next) } });
+  }
+  return reasons;
+};
+
+const estimateReasons = (
+  estimated: readonly MeasureId[],
+  figures: readonly SizeFigures[],
+  body: Measures,
+): readonly Reason[] =>
+  leanedOn(figures)
+    .filter((id) => estimated.includes(id))
+    .map((id) => ({
+      code: 'fit.estimated',
+      values: { measure: id, length: { mm: body[id] ?? 0 } },
+    }));
+
+/** The other way worth seeing: the size the full bust alone would say, or else the next nearest. */
+const otherWay = (
+  question: EaseQuestion,
+  chosen: number,
+  choice: SizeChoice,
+  liked: number | undefined,
+): Way | null => {
+  const { figures, measures, pattern } = question;
+  const charts = figures.map((size) => size.body.bustGirth);
+  const bust = measures.bustGirth;
+  const stretches = stretchCountedOn(pattern, question.cloth) !== null;
+  if (
+    !stretches &&
+    bust !== undefined &&
+    pattern.draftedCup !== undefined &&
+    charts.every((one) => one !== undefined)
+  ) {
+    const byBust = nearestSize(charts, bust).index;
+    const upper = (charts[byBust] ?? 0) - pattern.draftedCup;
+    const by = upper - (measures.upperBustGirth ?? upper);
+    if (byBust !== chosen) {
+      return wayFrom(question, byBust, liked, [
+        { code: 'fit.size-by-full-bust', values: { size: figures[byBust]?.size ?? '', bust: { mm: bust } } },
+        {
+          code: by > 0 ? 'fit.shoulders-too-wide' : 'fit.shoulders-too-narrow',
+          values: { by: { mm: Math.abs(by) } },
+        },
+      ]);
+    }
+  }
+  // Knits gone up for stretch have the size below them as their neighbour; else the one nearest after the chosen.
+  const next = chosen === choice.index ? choice.next : chosen - 1;
+  const size = next === null ? undefined : figures[next];
+  if (next === null || !size) return null;
+  const code = next > chosen ? 'fit.size-next-larger' : 'fit.size-next-smaller';
+  return wayFrom(question, next, liked, [{ code, values: { size: size.size } }]);
+};
+
+/**
+ * How a pattern will fit: ease at every level of every size, a recommended starting size with its
+ * alterations and reasons, and one other way. Works from whatever measures are known and says which are
+ * estimated.
+ *
+ * Problems: an impossible measure (`body.impossible`); none of the measures the garment hangs on
+ * (`fit.measure-missing`); a size that is not in the chart (`fit.size-unknown`); a pattern without sizes or
+ * whose chart lacks what sizes are chosen by (`fit.chart-incomplete`).
+ */
+export const fitPattern = (asked: FitQuestion): Result<Fit> => {
+  const { pattern, cloth, measures: known } = asked;
+  const impossible = impossibleMeasures(known, pattern.for === 'child' ? 'child' : 'adult')[0];
+  if (impossible) return { ok: false, problem: impossible };
+  const needed = atLeastOneOf(pattern);
+  if (!needed.some((id) => known[id] !== undefined)) {
+    return bad('fit.measure-missing', {
+      measures: needed.map((id) => describeMeasure(id).name.toLowerCase()).join(' / '),
+    });
+  }
+  const figures = asked.figures ?? patternFigures(pattern);
+  const { measures, estimated } = bodyFor(known, pattern);
+  const question: EaseQuestion = { pattern, figures, measures, estimated: new Set(estimated), cloth };
+  const bustLevel = figures[0]?.girths.find((girth) => girth.measure === 'bustGirth')?.level;
+  const liked = bustLevel === undefined ? undefined : asked.liked?.[bustLevel];
+  const scale = sizeScale(question, liked);
+  if (figures.length === 0 || scale === null) return bad('fit.chart-incomplete', { pattern: pattern.name });
+
+  const choice = nearestSize(scale.chart, scale.body);
+  const stretches = stretchCountedOn(pattern, cloth) !== null;
+  const settled = stretches ? upForStretch(question, choice.index) : choice.index;
+  const own = asked.size === undefined ? settled : figures.findIndex((size) => size.size === asked.size);
+  if (own < 0) {
+    return bad('fit.size-unknown', {
+      size: asked.size ?? '',
+      pattern: pattern.name,
+      sizes: figures.map((size) => size.size).join(', '),
+    });
+  }
+  const because: Reason[] =
+    own === settled
+      ? [...sizeReasons(scale, choice, figures)]
+      : [{ code: 'fit.size-chosen', values: { size: asked.size ?? '' } }];
+  if (own === settled && settled !== choice.index) {
+    because.push({ code: 'fit.size-up-for-stretch', values: { size: figures[settled]?.size ?? '' } });
+  }
+  const first = wayFrom(question, own, liked, [...because, ...estimateReasons(estimated, figures, measures)]);
+  const second =
+    own === settled
+      ? otherWay(question, own, choice, liked)
+      : wayFrom(question, settled, liked, sizeReasons(scale, choice, figures));
+  return good({
+    recommended: 0,
+    ways: second ? [first, second] : [first],
+    sizes: figures.map((size) => {
+      const cells = easeCells(question, size);
+      const bust = cells.find((cell) => cell.measure === 'bustGirth');
+      return { size: size.size, cells, word: bust && !stretches ? easeWord(bust.ease) : null };
+    }),
+    scale: { ...scale, position: choice.position, close: choice.close },
+    body: measures,
+    estimated,
+  });
+};

@@ -1,0 +1,358 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Measures, measureIds, surveyBodies } from '../body/index.ts';
+import type { Cloth } from '../cloth/index.ts';
+import { housePattern } from '../drafting/index.ts';
+import type { Pattern } from '../pattern/index.ts';
+import { millimetresPer, parseLength } from '../units/index.ts';
+import { fitWords, reasonSentence } from '../words/index.ts';
+import { type Fit, type FitQuestion, fitPattern, nearestSize, patternFigures } from './index.ts';
+
+const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
+console.log(`fit seed ${fresh}`);
+
+const house = housePattern('blouse');
+if (!house) throw new Error('no blouse');
+const blouse = house.pattern();
+const figures = patternFigures(blouse);
+
+const fitted = (question: Partial<FitQuestion> & { readonly measures: Measures }): Fit => {
+  const asked = { pattern: blouse, figures, ...question };
+  const answer = fitPattern(question.pattern ? { ...asked, figures: patternFigures(asked.pattern) } : asked);
+  if (!answer.ok) throw new Error(answer.problem.code);
+  return answer.value;
+};
+const chartBody = (size: number): Required<Measures> => house.chart[size]?.body as Required<Measures>;
+const codes = (answer: Fit, way = 0) => answer.ways[way]?.reasons.map((reason) => reason.code) ?? [];
+
+/** The same blouse without its dart and its cup, cut in a knit with the bust 60 smaller: enough for the sums. */
+const knitTop: Pattern = {
+  ...blouse,
+  id: 'knit-top',
+  name: 'Knit top',
+  cloth: { ...blouse.cloth, structure: 'knit', stretch: 0.4 },
+  sizes: blouse.sizes.map((size) => ({
+    ...size,
+    body: { ...size.body, bustGirth: (size.body.bustGirth ?? 0) + 100 },
+  })),
+};
+const jersey = (stretchAcross: number): Cloth => ({
+  format: 'easewright-cloth/1',
+  name: 'Harbour stripe',
+  structure: 'knit',
+  fibres: 'cotton',
+  weight: 180,
+  width: 1500,
+  length: null,
+  stretchAcross,
+  stretchAlong: 0.1,
+  oneWay: false,
+  shrinkAlong: 0,
+  shrinkAcross: 0,
+  washed: true,
+  colour: 'navy',
+  terms: 'bought',
+  from: '',
+  note: '',
+});
+
+describe('the body a size is drafted for', () => {
+  it.each(house.chart.map((size, index) => [size.id, index] as const))('size %s needs nothing', (id, index) => {
+    const answer = fitted({ measures: chartBody(index) });
+    const way = answer.ways[answer.recommended];
+    expect(way).toMatchObject({ startingSize: id, front: id, back: id, alterations: [], blend: [], minutes: 0 });
+    expect(answer.scale).toMatchObject({ by: 'upper-bust', position: index, close: false });
+    expect(answer.estimated).toEqual([]);
+    for (const cell of way?.ease ?? []) {
+      expect(cell.ease).toBeCloseTo(cell.finished - cell.body, 9);
+      expect(cell.designed).toBeCloseTo(cell.ease, 9);
+      expect(cell.verdict, `${cell.level} ${cell.ease}`).toBe('usual');
+    }
+    expect(way?.ease.map((cell) => cell.level)).toEqual(['bust', 'waist', 'hip', 'upper-arm']);
+  });
+});
+
+describe('a fuller or smaller bust', () => {
+  const body = chartBody(4);
+  const withBust = (more: number): Measures => ({ ...body, bustGirth: body.bustGirth + more });
+  it('keeps the size of the upper bust, and asks for the difference in all and by halves', () => {
+    const answer = fitted({ measures: withBust(50) });
+    const way = answer.ways[0];
+    expect(way?.startingSize).toBe('5');
+    expect(way?.alterations).toMatchObject([
+      { alteration: 'full-bust', version: 1, on: true, params: { amount: 25 }, total: 50, perPiece: 25, count: 2 },
+    ]);
+    expect(codes(answer)).toContain('fit.bust-full');
+    // The alteration gives the bust its designed ease back, and widens what lies below as much.
+    const unaltered = answer.sizes[4]?.cells ?? [];
+    for (const [index, cell] of (way?.ease ?? []).entries()) {
+      const before = unaltered[index];
+      const widened = cell.measure === 'upperArmGirth' ? 0 : 50;
+      expect(cell.finished - (before?.finished ?? 0)).toBeCloseTo(widened, 9);
+    }
+    expect(way?.ease[0]?.ease).toBeCloseTo(90, 0);
+    expect(way?.minutes).toBeGreaterThan(0);
+  });
+  it('shows the size of the full bust as the other way, and what that costs', () => {
+    const answer = fitted({ measures: withBust(50) });
+    expect(answer.ways).toHaveLength(2);
+    expect(answer.ways[1]?.startingSize).toBe('6');
+    expect(codes(answer, 1)).toEqual(
+      expect.arrayContaining(['fit.size-by-full-bust', 'fit.shoulders-too-wide', 'fit.bust-none']),
+    );
+  });
+  it('is not altered for under 12 in all, or a smaller one under 25', () => {
+    for (const more of [0, 11, -11, -24]) {
+      expect(fitted({ measures: withBust(more) }).ways[0]?.alterations, String(more)).toEqual([]);
+    }
+    for (const more of [12, 13]) expect(fitted({ measures: withBust(more) }).ways[0]?.alterations).toHaveLength(1);
+    const small = fitted({ measures: withBust(-30) });
+    expect(small.ways[0]?.alterations).toMatchObject([
+      { alteration: 'full-bust', params: { amount: -15 }, total: -30 },
+    ]);
+    expect(codes(small)).toContain('fit.bust-small');
+  });
+  it('goes by the ease she likes', () => {
+    const answer = fitted({ measures: withBust(50), liked: { bust: 65 } });
+    // 90 by design and 65 liked: 25 less to add.
+    expect(answer.ways[0]?.alterations[0]?.total).toBeCloseTo(25, -1);
+    expect(fitted({ measures: withBust(20), liked: { bust: 65 } }).ways[0]?.alterations).toEqual([]);
+  });
+  it('without a dart is said, not suggested', () => {
+    const dartless: Pattern = {
+      ...blouse,
+      sizes: blouse.sizes.map((size) => ({
+        ...size,
+        garment: {
+          ...size.garment,
+          pieces: size.garment.pieces.map((piece) =>
+            piece.role === 'front'
+              ? { ...piece, landmarks: piece.landmarks.filter(({ id }) => id !== 'bust-point') }
+              : piece,
+          ),
+        },
+      })),
+    };
+    const answer = fitted({ measures: withBust(50), pattern: dartless });
+    expect(answer.ways[0]?.alterations).toEqual([]);
+    expect(codes(answer)).toContain('fit.bust-no-dart');
+  });
+});
+
+describe('other differences', () => {
+  const body = chartBody(4);
+  it('lengths are taken zone by zone, from what was measured', () => {
+    const longer = { ...body, backWaistLength: body.backWaistLength - 22, armLength: body.armLength + 30 };
+    expect(fitted({ measures: longer }).ways[0]?.alterations).toMatchObject([
+      { alteration: 'lengthen-shorten', params: { level: 'body-above-waist', amount: -22 }, total: -22 },
+      { alteration: 'lengthen-shorten', params: { level: 'sleeve', amount: 30 }, total: 30, count: 2 },
+    ]);
+    expect(fitted({ measures: { ...body, backWaistLength: body.backWaistLength + 9 } }).ways[0]?.alterations).toEqual(
+      [],
+    );
+    const { backWaistLength: _, ...unmeasured } = { ...body, stature: 1800, napeHeight: 1550 };
+    const answer = fitted({ measures: unmeasured });
+    expect(answer.estimated).toEqual(['backWaistLength']);
+    expect(answer.ways[0]?.alterations).toEqual([]);
+    expect(codes(answer)).toEqual(expect.arrayContaining(['fit.length-not-measured', 'fit.estimated']));
+  });
+  it('a wider hip is run out to the size that has it', () => {
+    const answer = fitted({ measures: { ...body, hipGirth: body.hipGirth + 75 } });
+    expect(answer.ways[0]?.startingSize).toBe('5');
+    expect(answer.ways[0]?.blend).toMatchObject([{ level: 'hip' }]);
+    const to = figures.findIndex((size) => size.size === answer.ways[0]?.blend[0]?.size);
+    expect(to).toBeGreaterThan(4);
+    expect(answer.sizes[to]?.cells.find((cell) => cell.level === 'hip')?.verdict).toBe('usual');
+  });
+  it('a close call is said, and settled for the smaller', () => {
+    const answer = fitted({
+      measures: { ...body, upperBustGirth: (body.upperBustGirth + chartBody(5).upperBustGirth) / 2 },
+    });
+    expect(answer.ways[0]?.startingSize).toBe('5');
+    expect(answer.scale).toMatchObject({ close: true, position: 4.5 });
+    expect(codes(answer)).toContain('fit.size-close-call');
+  });
+  it('a body beyond the chart starts from its last size, and is told so', () => {
+    const answer = fitted({ measures: { ...chartBody(9), upperBustGirth: 1400, bustGirth: 1450 } });
+    expect(answer.ways[0]?.startingSize).toBe('10');
+    expect(codes(answer)).toContain('fit.size-outside-chart');
+  });
+  it('her own choice of size comes first, the recommended one second', () => {
+    const answer = fitted({ measures: body, size: '7' });
+    expect(answer.ways.map((way) => way.startingSize)).toEqual(['7', '5']);
+    expect(codes(answer)).toContain('fit.size-chosen');
+  });
+});
+
+describe('knits', () => {
+  const body = chartBody(4);
+  it('go by the bust, without bust alteration', () => {
+    const answer = fitted({ pattern: knitTop, measures: body });
+    expect(answer.scale.by).toBe('bust');
+    expect(codes(answer)).toContain('fit.bust-knit');
+    expect(answer.ways[0]?.alterations).toEqual([]);
+    expect(answer.ways[0]?.ease.find((cell) => cell.level === 'bust')?.least).toBeCloseTo(
+      body.bustGirth / 1.12 - body.bustGirth,
+      6,
+    );
+  });
+  it('go up where the cloth in hand stretches too little', () => {
+    const measures = { ...body, bustGirth: 1000 };
+    const stretchy = fitted({ pattern: knitTop, measures, cloth: jersey(0.5) });
+    const stiff = fitted({ pattern: knitTop, measures, cloth: jersey(0) });
+    const index = (answer: Fit) => figures.findIndex((size) => size.size === answer.ways[0]?.startingSize);
+    expect(index(stiff)).toBeGreaterThan(index(stretchy));
+    expect(codes(stiff)).toContain('fit.size-up-for-stretch');
+    expect(stiff.ways[0]?.ease.find((cell) => cell.level === 'bust')?.ease).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe('what is missing or wrong', () => {
+  it('works from the bust alone and says what is estimated', () => {
+    const answer = fitted({ measures: { bustGirth: 960 } });
+    expect(answer.estimated).toHaveLength(measureIds.length - 1);
+    expect(codes(answer).filter((code) => code === 'fit.estimated').length).toBeGreaterThan(3);
+    expect(answer.ways[0]?.ease.find((cell) => cell.level === 'hip')?.bodyEstimated).toBe(true);
+    expect(answer.ways[0]?.ease.find((cell) => cell.level === 'bust')?.bodyEstimated).toBe(false);
+  });
+  it.each<[string, Partial<FitQuestion> & { measures: Measures }, string]>([
+    ['nothing of the trunk', { measures: { stature: 1650 } }, 'fit.measure-missing'],
+    ['no measures', { measures: {} }, 'fit.measure-missing'],
+    ['an impossible measure', { measures: { ...chartBody(4), hipGirth: 98 } }, 'body.impossible'],
+    ['a measure that is no number', { measures: { ...chartBody(4), hipGirth: Number.NaN } }, 'body.impossible'],
+    ['a size not in the chart', { measures: chartBody(4), size: '44' }, 'fit.size-unknown'],
+    ['a pattern without sizes', { measures: chartBody(4), pattern: { ...blouse, sizes: [] } }, 'fit.chart-incomplete'],
+    [
+      'a chart without bust',
+      { measures: chartBody(4), pattern: { ...blouse, sizes: blouse.sizes.map((size) => ({ ...size, body: {} })) } },
+      'fit.chart-incomplete',
+    ],
+    [
+      'a child without stature',
+      { measures: { bustGirth: 700 }, pattern: { ...blouse, for: 'child' } },
+      'fit.measure-missing',
+    ],
+  ])('refuses %s', (_, question, code) => {
+    const asked = { pattern: blouse, ...question };
+    expect(fitPattern(asked)).toMatchObject({ ok: false, problem: { code } });
+  });
+});
+
+describe('choosing the nearest', () => {
+  it.each([20261, fresh])('never gives a larger body a smaller size (seed %d)', (seed) => {
+    const charts = fc
+      .array(fc.integer({ min: 10, max: 70 }), { minLength: 1, maxLength: 14 })
+      .map((steps) => steps.reduce<number[]>((chart, step) => [...chart, (chart.at(-1) ?? 700) + step], []));
+    fc.assert(
+      fc.property(
+        charts,
+        fc.double({ min: 500, max: 1800, noNaN: true }),
+        fc.double({ min: 0, max: 300, noNaN: true }),
+        (chart, body, more) => {
+          const [smaller, larger] = [nearestSize(chart, body), nearestSize(chart, body + more)];
+          expect(larger.index).toBeGreaterThanOrEqual(smaller.index);
+          expect(larger.position).toBeGreaterThanOrEqual(smaller.position);
+          for (const figure of chart) {
+            expect(Math.abs((chart[smaller.index] ?? 0) - body)).toBeLessThanOrEqual(Math.abs(figure - body));
+          }
+        },
+      ),
+      { seed, numRuns: 500 },
+    );
+  });
+});
+
+const bodies = fc.record({
+  bustGirth: fc.integer({ min: 780, max: 1300 }),
+  cup: fc.integer({ min: 5, max: 120 }),
+  waistGirth: fc.integer({ min: 560, max: 1200 }),
+  hipGirth: fc.integer({ min: 800, max: 1350 }),
+  backWaistLength: fc.integer({ min: 330, max: 470 }),
+  upperArmGirth: fc.integer({ min: 210, max: 400 }),
+  armLength: fc.integer({ min: 480, max: 660 }),
+});
+
+describe('for any body', () => {
+  it.each([20261, fresh])('a larger upper bust never gets a smaller size (seed %d)', (seed) => {
+    fc.assert(
+      fc.property(bodies, fc.integer({ min: 0, max: 120 }), ({ cup, ...measures }, more) => {
+        const at = (upperBustGirth: number) => {
+          const answer = fitted({ measures: { ...measures, upperBustGirth } });
+          return figures.findIndex((size) => size.size === answer.ways[answer.recommended]?.startingSize);
+        };
+        expect(at(measures.bustGirth - cup + more)).toBeGreaterThanOrEqual(at(measures.bustGirth - cup));
+      }),
+      { seed, numRuns: 100 },
+    );
+  });
+  it.each([20261, fresh])('the answer is the same whether she writes cm or inches (seed %d)', (seed) => {
+    fc.assert(
+      fc.property(bodies, ({ cup, ...rest }) => {
+        const mm: Record<string, number> = { ...rest, upperBustGirth: rest.bustGirth - cup };
+        const written = (write: (value: number) => string, unit: 'cm' | 'in'): Measures =>
+          Object.fromEntries(
+            Object.entries(mm).map(([id, value]) => {
+              const read = parseLength(write(value), unit);
+              if (!read.ok) throw new Error(`${read.problem.code} ${write(value)}`);
+              // A tape is read to a tenth of a millimetre at best.
+              return [id, Math.round(read.value * 10) / 10];
+            }),
+          );
+        const inCm = written((value) => String(value / 10), 'cm');
+        const inInches = written((value) => (value / millimetresPer.in).toFixed(6), 'in');
+        expect(fitted({ measures: inInches })).toEqual(fitted({ measures: inCm }));
+      }),
+      { seed, numRuns: 60 },
+    );
+  });
+  it.each([20261, fresh])('sums are right, ranges ordered, and every reason has words (seed %d)', (seed) => {
+    fc.assert(
+      fc.property(bodies, ({ cup, ...rest }) => {
+        const answer = fitted({ measures: { ...rest, upperBustGirth: rest.bustGirth - cup } });
+        for (const way of answer.ways) {
+          for (const step of way.alterations) {
+            expect(step.total).toBe(step.alteration === 'full-bust' ? step.perPiece * step.count : step.perPiece);
+            expect(Number.isInteger(step.perPiece)).toBe(true);
+          }
+          for (const cell of way.ease) {
+            expect(cell.least).toBeLessThanOrEqual(cell.low);
+            expect(cell.low).toBeLessThanOrEqual(cell.high);
+            expect(cell.verdict === 'too-tight').toBe(cell.ease < cell.least);
+            expect(cell.verdict === 'roomy').toBe(cell.ease > cell.high);
+          }
+          for (const reason of way.reasons) {
+            expect(Object.keys(fitWords.reasons)).toContain(reason.code);
+            for (const unit of ['cm', 'in'] as const) expect(reasonSentence(reason, unit)).not.toMatch(/[{}]/);
+          }
+          const bust = way.alterations.find((step) => step.alteration === 'full-bust');
+          // Altered, the bust has the ease that was aimed at, but for rounding to whole mm a side.
+          if (bust)
+            expect(Math.abs((way.ease.find((cell) => cell.level === 'bust')?.ease ?? 0) - 90)).toBeLessThanOrEqual(2);
+        }
+      }),
+      { seed, numRuns: 100 },
+    );
+  });
+});
+
+describe('surveyed women', () => {
+  it('all get an answer, quickly', () => {
+    const file = join(import.meta.dirname, '../../../shared/data/bodies/ansur2-women.csv');
+    const read = surveyBodies(readFileSync(file, 'utf8'), 'women');
+    if (!read.ok) throw new Error(read.problem.code);
+    const started = performance.now();
+    const answers = read.value.map(({ measures }) => fitted({ measures }));
+    expect(performance.now() - started).toBeLessThan(10_000);
+    expect(answers).toHaveLength(1390);
+    const altered = answers.filter((answer) =>
+      answer.ways[0]?.alterations.some((step) => step.alteration === 'full-bust'),
+    );
+    console.log(`bust altered for ${altered.length} of ${answers.length} surveyed women`);
+    const tight = answers.filter((answer) =>
+      answer.ways[0]?.ease.some((cell) => cell.level === 'bust' && cell.verdict === 'too-tight'),
+    );
+    expect(tight).toEqual([]);
+  });
+});

@@ -1,0 +1,15 @@
+export { type BustAmount, bustAmount, lengthAmounts, type SuggestedAlteration } from './amounts.ts';
+export { type EaseCell, easeCells, type Verdict } from './ease-cells.ts';
+export { patternFigures, type SizeFigures } from './figures.ts';
+export { type Fit, type FitQuestion, fitPattern } from './fit-pattern.ts';
+export { nearestSize, type Reason, type SizeChoice, type SizeScale } from './starting-size.ts';
+export {
+  type EaseRange,
+  type EaseWord,
+  easeWord,
+  girthOfLayer,
+  knitEase,
+  knitExtension,
+  usualEase,
+} from './usual-ease.ts';
+export type { Way } from './ways.ts';

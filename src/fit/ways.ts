@@ -1,0 +1,96 @@
+import type { MeasureId } from '../body/index.ts';
+import { bustAmount, lengthAmounts, type SuggestedAlteration } from './amounts.ts';
+import { type EaseCell, type EaseQuestion, easeCell, easeCells, stretchCountedOn } from './ease-cells.ts';
+import type { SizeFigures } from './figures.ts';
+import type { Reason } from './starting-size.ts';
+
+/** A starting size with what must be altered in it: one way to a garment that fits. */
+export interface Way {
+  readonly startingSize: string;
+  /** Sizes the front and the back are cut in. */
+  readonly front: string;
+  readonly back: string;
+  /** Other sizes to run out to at a level, drawn smoothly into the starting size above it. */
+  readonly blend: readonly { readonly level: string; readonly size: string }[];
+  /** Ease after the alterations, before the blends. */
+  readonly ease: readonly EaseCell[];
+  readonly alterations: readonly SuggestedAlteration[];
+  /** Work on the paper before cutting, in minutes: a starting belief, until her own log says better. */
+  readonly minutes: number;
+  readonly reasons: readonly Reason[];
+}
+
+/** Minutes of work on the paper, drawn, taped and walked again. Starting beliefs of ours. */
+const minutesFor: Readonly<Record<string, number>> = { 'full-bust': 45, 'lengthen-shorten': 15 };
+const minutesForBlend = 10;
+
+/** A bust alteration spreads every width below the bust as well, until it is taken out again there. */
+const widenedWithBust: readonly MeasureId[] = ['bustGirth', 'waistGirth', 'abdomenGirth', 'hipGirth'];
+
+/** Levels that can be drawn out to another size below the armhole. */
+const blendable: readonly MeasureId[] = ['waistGirth', 'abdomenGirth', 'hipGirth'];
+
+/**
+ * The size to run out to at a level that is too tight or snug (the first larger size within usual) or
+ * roomy (the first smaller one within usual); null where the starting size serves or none does better.
+ */
+const blendFor = (question: EaseQuestion, cell: EaseCell, start: number, added: number): string | null => {
+  if (!blendable.includes(cell.measure) || cell.verdict === 'usual') return null;
+  const larger = cell.verdict !== 'roomy';
+  const sizes = question.figures;
+  const candidates = larger ? sizes.slice(start + 1) : sizes.slice(0, start).toReversed();
+  const fitting = candidates.find((size) => easeCell(question, size, cell.level, added)?.verdict === 'usual');
+  if (fitting) return fitting.size;
+  if (!larger) return null;
+  return cell.verdict === 'too-tight' ? (candidates.at(-1)?.size ?? null) : null;
+};
+
+const cellReason = (cell: EaseCell): Reason | null =>
+  cell.verdict === 'too-tight' || cell.verdict === 'snug'
+    ? {
+        code: cell.verdict === 'too-tight' ? 'fit.level-too-tight' : 'fit.level-snug',
+        values: { level: cell.level, ease: { mm: cell.ease }, least: { mm: cell.least }, low: { mm: cell.low } },
+      }
+    : null;
+
+/** What it takes to make the size at `index` fit, and how it then sits. `because` are the reasons for the size itself. */
+export const wayFrom = (
+  question: EaseQuestion,
+  index: number,
+  likedBustEase: number | undefined,
+  because: readonly Reason[],
+): Way => {
+  const figures = question.figures[index] as SizeFigures;
+  const { pattern, measures, estimated } = question;
+  const stretches = stretchCountedOn(pattern, question.cloth) !== null;
+  const bust = bustAmount(pattern, figures, measures, likedBustEase, stretches);
+  const lengths = lengthAmounts(pattern, figures, measures, estimated);
+  const alterations = [...(bust?.alteration ? [bust.alteration] : []), ...lengths.alterations];
+  const added = (measure: MeasureId): number =>
+    bust?.alteration && widenedWithBust.includes(measure) ? bust.alteration.total : 0;
+  const ease = easeCells(question, figures, added);
+  const blend = ease.flatMap((cell) => {
+    const size = blendFor(question, cell, index, added(cell.measure));
+    return size === null ? [] : [{ level: cell.level, size }];
+  });
+  const minutes = alterations.reduce(
+    (sum, one) => sum + (minutesFor[one.alteration] ?? 0),
+    blend.length * minutesForBlend,
+  );
+  return {
+    startingSize: figures.size,
+    front: figures.size,
+    back: figures.size,
+    blend,
+    ease,
+    alterations,
+    minutes,
+    reasons: [
+      ...because,
+      ...(bust?.reasons ?? []),
+      ...lengths.reasons,
+      ...ease.flatMap((cell) => cellReason(cell) ?? []),
+      ...blend.map(({ level, size }): Reason => ({ code: 'fit.blend', values: { level, size } })),
+    ],
+  };
+};
