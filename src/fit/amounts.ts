@@ -25,6 +25,9 @@ export const leastBustAlteration = 12;
 /** Spare ease is worn more readily than missing ease: a small bust is altered for from twice as much. */
 const leastSmallBust = 25;
 
+/** The most one step of each bust alteration takes on a front half, mm: beyond it a side dart alone no longer shapes it. */
+const mostPerFront = { 'full-bust': 60, 'small-bust': 40 } as const;
+
 /** A length under this is within what a hem or the wearer's posture does. */
 export const leastLength = 10;
 
@@ -78,13 +81,16 @@ export const bustAmount = (
   if (!frontWithDart(size)) return none({ code: 'fit.bust-no-dart', values: { wanted: { mm: wanted } } });
   // A front on the fold is one piece of two halves, a pair is two pieces: the bust has two halves either way.
   const count = 2;
-  const perPiece = markable(wanted / count);
+  const name = wanted > 0 ? 'full-bust' : 'small-bust';
+  const most = mostPerFront[name];
+  const perPiece = Math.max(-most, Math.min(most, markable(wanted / count)));
+  const beyond = wanted - perPiece * count;
   const alteration: SuggestedAlteration = {
-    id: 'full-bust',
-    alteration: 'full-bust',
+    id: name,
+    alteration: name,
     version: 1,
     on: true,
-    params: { amount: perPiece },
+    params: { amount: Math.abs(perPiece) },
     total: perPiece * count,
     perPiece,
     count,
@@ -104,6 +110,9 @@ export const bustAmount = (
           perFront: { mm: perPiece },
         },
       },
+      ...(Math.abs(beyond) >= leastBustAlteration
+        ? [{ code: 'fit.bust-beyond', values: { most: { mm: most }, left: { mm: beyond } } }]
+        : []),
     ],
   };
 };

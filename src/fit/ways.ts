@@ -21,7 +21,7 @@ export interface Way {
 }
 
 /** Minutes of work on the paper, drawn, taped and walked again. Starting beliefs of ours. */
-const minutesFor: Readonly<Record<string, number>> = { 'full-bust': 45, 'lengthen-shorten': 15 };
+const minutesFor: Readonly<Record<string, number>> = { 'full-bust': 45, 'small-bust': 45, 'lengthen-shorten': 15 };
 const minutesForBlend = 10;
 
 /** A bust alteration spreads every width below the bust as well, until it is taken out again there. */

@@ -62,6 +62,8 @@ export const fitWords = {
       'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
     'fit.bust-small':
       'Small bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
+    'fit.bust-beyond':
+      'More than {most} on one front is past what a side dart shapes; {left} in all is left over. Share it with a second dart, or see the other way.',
     'fit.bust-knit': 'No bust alteration: the knit gives.',
     'fit.bust-no-dart':
       'The bust wants {wanted} in all, but this front has no bust dart to open; choose the size by the bust instead.',
