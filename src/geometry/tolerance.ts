@@ -13,6 +13,8 @@ export const tolerance = {
   flatten: 0.02,
   /** What an alteration says it holds must hold to this. */
   holds: 0.1,
+  /** Smoothing the kink a hinge leaves in a curve may move the curve by at most this. */
+  kink: 1,
   /** Beyond the ease a seam allows, its two sides may differ by at most this. */
   seam: 0.1,
   /** Notches that should meet may lie this far apart when the seam is walked: a pencil line's width. */

@@ -1,0 +1,80 @@
+import { intersectPaths, line, pathBounds, tolerance } from '../geometry/index.ts';
+import { dartsOf, outlineOf, type Piece } from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { torn } from './checks.ts';
+import { type CutEnd, cut } from './cut.ts';
+import { type Joined, join } from './join.ts';
+import { partBeside, slide } from './move.ts';
+import { redraw } from './redraw.ts';
+import { ringOf } from './ring.ts';
+
+/** A piece cut straight across, its lower part slid down (or, negative, up) and its edges trued. */
+export interface CutAcross {
+  readonly before: Piece;
+  readonly joined: Joined;
+  readonly after: Piece;
+}
+
+/** Where the level line y meets the outline, from left to right; the edges met, or null where a dart's mouth is. */
+const crossingsAt = (piece: Piece, y: number) => {
+  const bounds = pathBounds(outlineOf(piece));
+  const level = [line({ x: bounds.minX - 1, y }, { x: bounds.maxX + 1, y })];
+  const ring = ringOf(piece);
+  return ring.runs
+    .flatMap((run) =>
+      intersectPaths(level, run.path).map(({ point, lengthB }) => ({
+        x: point.x,
+        end:
+          run.run.kind === 'edge'
+            ? { edge: run.run.edge, at: (run.edgeStart + lengthB) / (ring.edgeLengths.get(run.run.edge) as number) }
+            : null,
+      })),
+    )
+    .sort((a, b) => a.x - b.x);
+};
+
+/**
+ * Cuts a piece square to its grain at a height and slides the lower part by d along the grain: the trade's
+ * lengthening line. Straight edges are drawn anew from corner to corner, curves blended.
+ *
+ * Problems: `alter.cut-through-dart`, `alter.cut-not-clear` where the line does not go across between two edges,
+ * `alter.no-room` where shortening would lay the lower part over a corner or a dart, `alter.grain-not-along`,
+ * `alter.tears`.
+ */
+export const slideAcross = (piece: Piece, y: number, d: number): Result<CutAcross> => {
+  const grain = { x: piece.grain.to.x - piece.grain.from.x, y: piece.grain.to.y - piece.grain.from.y };
+  if (Math.abs(grain.x) > 1e-6 * Math.abs(grain.y)) return bad('alter.grain-not-along', { piece: piece.name });
+  const ends = crossingsAt(piece, y);
+  const [left, right] = ends;
+  if (ends.length !== 2 || !left?.end || !right?.end) return bad('alter.cut-not-clear', { piece: piece.name });
+  if (d < 0) {
+    const above = crossingsAt(piece, y + d);
+    const same = above.length === 2 && above.every(({ end }, i) => end?.edge === ends[i]?.end?.edge);
+    const clear = dartsOf(piece).every(({ point, legs }) => [point, ...legs].every((at) => at.y < y + d || at.y > y));
+    if (!same || !clear) return bad('alter.no-room', { piece: piece.name, amount: { mm: -d } });
+  }
+  const made = cut(piece, { nodes: {}, cuts: [{ id: 'across', from: left.end as CutEnd, to: right.end as CutEnd }] });
+  if (!made.ok) return made;
+  const lower = partBeside(made.value, 'across', 'right');
+  const upper = partBeside(made.value, 'across', 'left');
+  const joined = join(slide(made.value, lower, { x: 0, y: d }), marksOnCut(piece, y, upper));
+  const after = joined.formers.reduce((drawn, former) => redraw(drawn, former).piece, joined.piece);
+  const problem = torn(after);
+  return problem ? { ok: false, problem } : good({ before: piece, joined, after });
+};
+
+/** Marks drawn on the very line of the cut stay with the upper part. */
+const marksOnCut = (piece: Piece, y: number, upper: number) => ({
+  lines: Object.fromEntries(
+    piece.lines
+      .filter(({ path }) => path.every(({ from, to }) => onLevel(from.y, y) && onLevel(to.y, y)))
+      .map(({ id }) => [id, upper]),
+  ),
+  levels: Object.fromEntries(
+    piece.levels
+      .filter(({ from, to }) => onLevel(from.y, y) && onLevel(to.y, y))
+      .map(({ id }) => [id, { from: upper, to: upper }]),
+  ),
+});
+
+const onLevel = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance.walk;

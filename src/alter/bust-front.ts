@@ -1,0 +1,220 @@
+import {
+  add,
+  applyToPoint,
+  distance,
+  dot,
+  length,
+  lerp,
+  normalize,
+  type Point,
+  perpendicular,
+  scale,
+  subtract,
+  tolerance,
+  turnBetween,
+} from '../geometry/index.ts';
+import { dartOf, edgeLength, type Level, levelWidth, type Piece, pointOnEdge } from '../pattern/index.ts';
+import { bad, good, type Problem, type Result } from '../units/index.ts';
+import { type DartedFront, dartedFront, reached } from './anatomy.ts';
+import { held, heldEdges, torn } from './checks.ts';
+import { cut } from './cut.ts';
+import { type Joined, join } from './join.ts';
+import { motionOf, partBeside, slide, swing } from './move.ts';
+import { redraw, smoothHinge } from './redraw.ts';
+import { zeroBetween } from './solve.ts';
+import type { Change, Held } from './types.ts';
+
+/** A front given more or less room for the bust. */
+export interface BustFront {
+  readonly before: Piece;
+  readonly joined: Joined;
+  readonly after: Piece;
+  readonly held: readonly Held[];
+  readonly changes: readonly Change[];
+  readonly warnings: readonly Problem[];
+  /** The edge at the centre, where along it from its start it was cut, mm, and how far it dropped. */
+  readonly centre: { readonly edge: string; readonly along: number; readonly drop: number };
+}
+
+/** How far a side dart ends from the bust point: 20 to 40 mm, up to 50 for a full bust (trade, Alterations). */
+const pointBack = { least: 20, most: 50 } as const;
+
+/** Above this intake, mm, a dart is better split in two (trade, Alterations). */
+const widestIntake = 65;
+
+/** θ and v of the trade's closed formulas, from H outside and above the bust point by dh and dv. */
+const swingFor = (dh: number, dv: number, a: number): { readonly angle: number; readonly drop: number } | null => {
+  const share = (a - dh) / Math.hypot(dh, dv);
+  if (Math.abs(share) > 1) return null;
+  const angle = Math.atan2(dh, dv) + Math.asin(share);
+  return { angle, drop: dh * Math.sin(angle) - dv * (1 - Math.cos(angle)) };
+};
+
+/** The hinge: the lower third of the armhole, measured along it from the underarm. */
+const hingeAt = (front: DartedFront): number => (front.sideStartsAbove ? 2 / 3 : 1 / 3);
+
+/**
+ * A dart's point on the line halfway between its legs' ends, so that the legs are equal, `back` mm from the
+ * point it aims at (or as near to that as the line comes).
+ */
+const pointBetween = (aim: Point, legs: readonly [Point, Point], back: number): Point => {
+  const middle = lerp(legs[0], legs[1], 1 / 2);
+  const across = subtract(legs[1], legs[0]);
+  if (length(across) <= tolerance.same) return add(aim, scale(normalize(subtract(middle, aim)), back));
+  const normal = perpendicular(normalize(across));
+  const towardsAim = dot(subtract(aim, middle), normal) < 0 ? scale(normal, -1) : normal;
+  const out = dot(subtract(aim, middle), towardsAim);
+  const aside = Math.abs(dot(subtract(aim, middle), normalize(across)));
+  return add(middle, scale(towardsAim, out - Math.sqrt(Math.max(back * back - aside * aside, 0))));
+};
+
+/** The bust level, and those below the bust point: what grows by all of a. */
+const levelsBelow = (piece: Piece, bustPoint: Point): readonly Level[] =>
+  piece.levels.filter(({ id, from }) => id === 'bust' || from.y >= bustPoint.y - tolerance.walk);
+
+/** Two widths nearer than this, mm, are the same: a tenth of what must hold. */
+const sameWidth = tolerance.holds / 10;
+
+/**
+ * Levels at and below the bust point, each `a` wider than it was. A tape round the bust goes from the centre
+ * square to the bust point and on along the side part, which has turned: a bent line, longer by exactly a. On
+ * the piece it is drawn straight, from the centre to the place of the side seam that makes it as long as the
+ * tape: between where it was carried to with the side part and where a square line would end.
+ */
+const drawLevels = (
+  before: Piece,
+  after: Piece,
+  bustPoint: Point,
+  a: number,
+): { readonly piece: Piece; readonly held: readonly Held[] } => {
+  const checked: Held[] = [];
+  const levels = new Map(after.levels.map((level) => [level.id, level]));
+  for (const { id } of levelsBelow(before, bustPoint)) {
+    const carried = levels.get(id) as Level;
+    const target = levelWidth(before, id) + a;
+    const over = (to: Point): number => levelWidth({ ...after, levels: [{ ...carried, to }] }, id) - target;
+    const square: Point = { x: carried.to.x, y: carried.from.y };
+    let to = carried.to;
+    let by = over(to);
+    if (Math.abs(by) > sameWidth) {
+      const share = zeroBetween((s) => over(lerp(carried.to, square, s)), 0, 1, sameWidth);
+      if (share !== null) {
+        const aim = lerp(carried.to, square, share);
+        const direction = normalize(subtract(aim, carried.from));
+        to = reached(after, add(carried.from, direction), direction)?.point ?? aim;
+        by = over(to);
+        levels.set(id, { ...carried, to });
+      }
+    }
+    checked.push(held('width-grows', by, { piece: after.id, level: id }));
+  }
+  return { piece: { ...after, levels: after.levels.map(({ id }) => levels.get(id) as Level) }, held: checked };
+};
+
+/**
+ * A front with a side dart given a mm more room for the bust (less where a is negative), as the trade's manuals
+ * cut it: from the bust point BP to a hinge H on the armhole at its lower third, along both legs of the
+ * dart extended to BP, square across to the centre, and down along the grain to the hem. The side part
+ * above the dart turns about H until BP has moved out by a (and so down by v); the side part below it slides by
+ * the same (a, v); the centre below BP drops by v; the centre above stays. θ = atan2(dh, dv) +
+ * asin((a − dh) / √(dh² + dv²)), v = dh sin θ − dv (1 − cos θ).
+ *
+ * Problems: those of `dartedFront` and `cut`; `alter.hinge-too-near` where no turn about H moves BP that far;
+ * `alter.dart-used-up` where taking out more than the dart holds; `alter.no-centre`, `alter.tears`.
+ */
+export const bustFront = (piece: Piece, a: number): Result<BustFront> => {
+  const anatomy = dartedFront(piece);
+  if (!anatomy.ok) return anatomy;
+  const front = anatomy.value;
+  const { bustPoint, dart, outward, sideStartsAbove } = front;
+  const at = hingeAt(front);
+  const hinge = pointOnEdge(piece, front.armhole, at);
+  const dh = outward * (hinge.x - bustPoint.x);
+  const dv = bustPoint.y - hinge.y;
+  const turned = dv > 0 ? swingFor(dh, dv, a) : null;
+  if (!turned) return bad('alter.hinge-too-near', { piece: piece.name });
+  const { angle, drop } = turned;
+  const upper: 0 | 1 = sideStartsAbove ? 0 : 1;
+  const lower: 0 | 1 = upper === 0 ? 1 : 0;
+  const opening = Math.abs(turnBetween(subtract(dart.legs[upper], bustPoint), subtract(dart.legs[lower], bustPoint)));
+  // A dart is used up when its legs meet; a hair more would lay one over the other.
+  if (opening + angle < -1e-9) return bad('alter.dart-used-up', { piece: piece.name });
+  const centre = reached(piece, bustPoint, { x: -outward, y: 0 });
+  const hem = reached(piece, bustPoint, { x: 0, y: 1 });
+  if (!centre || !hem) return bad('alter.no-centre', { piece: piece.name });
+
+  const bp = { node: 'bust-point' };
+  const made = cut(piece, {
+    nodes: { 'bust-point': bustPoint },
+    cuts: [
+      { id: 'hinge', from: bp, to: { edge: front.armhole, at } },
+      { id: 'upper-leg', from: bp, to: { dart: dart.id, leg: upper } },
+      { id: 'lower-leg', from: bp, to: { dart: dart.id, leg: lower } },
+      { id: 'centre', from: bp, to: centre.end },
+      { id: 'hem', from: bp, to: hem.end },
+    ],
+  });
+  if (!made.ok) return made;
+  const clockwise = outward === 1 ? 'right' : 'left';
+  const sideAbove = partBeside(made.value, 'hinge', clockwise);
+  const sideBelow = partBeside(made.value, 'lower-leg', clockwise);
+  const centreBelow = partBeside(made.value, 'hem', clockwise);
+  const moved: Point = { x: outward * a, y: drop };
+  const swung = swing(made.value, sideAbove, hinge, -outward * angle);
+  const slid = slide(slide(swung, sideBelow, moved), centreBelow, { x: 0, y: drop });
+  const newBustPoint = add(bustPoint, moved);
+  const place = (leg: 0 | 1): Point =>
+    applyToPoint(motionOf(slid, leg === upper ? sideAbove : sideBelow), dart.legs[leg]);
+  const drafted = distance(bustPoint, dart.point);
+  const back = Math.min(Math.max(drafted, pointBack.least), pointBack.most);
+  const joined = join(slid, {
+    darts: { [dart.id]: pointBetween(newBustPoint, [place(0), place(1)], back) },
+    landmarks: { 'bust-point': sideBelow },
+    levels: Object.fromEntries(levelsBelow(piece, bustPoint).map(({ id }) => [id, { from: centreBelow }])),
+  });
+
+  const atHinge = joined.formers.find(({ edge }) => edge === front.armhole);
+  const smoothed = atHinge ? smoothHinge(joined.piece, atHinge, tolerance.kink) : { piece: joined.piece, strayed: 0 };
+  const drawn = joined.formers
+    .filter((former) => former !== atHinge)
+    .reduce((trued, former) => redraw(trued, former).piece, smoothed.piece);
+  const { piece: after, held: widths } = drawLevels(piece, drawn, bustPoint, a);
+  const problem = torn(after);
+  if (problem) return { ok: false, problem };
+
+  const changed = new Set([hem.end.edge, centre.end.edge]);
+  const kept = piece.edges.map(({ id }) => id).filter((id) => !changed.has(id));
+  const dartNow = after.darts.some(({ id }) => id === dart.id) ? dartOf(after, dart.id) : null;
+  const openNow = Math.abs(turnBetween(subtract(place(upper), newBustPoint), subtract(place(lower), newBustPoint)));
+  return good({
+    before: piece,
+    joined,
+    after,
+    held: [
+      ...heldEdges(piece, after, kept),
+      held('armhole-smooth', smoothed.strayed, { piece: piece.id, edge: front.armhole }, tolerance.kink),
+      held('dart-legs', dartNow ? dartNow.legLengths[0] - dartNow.legLengths[1] : 0, { piece: piece.id }),
+      // An angle is held to what it comes to at the end of the leg.
+      held('dart-angle', (openNow - opening - angle) * distance(bustPoint, dart.legs[upper]), { piece: piece.id }),
+      ...widths,
+      held('centre-drop', edgeLength(after, centre.end.edge) - edgeLength(piece, centre.end.edge) - drop, {
+        piece: piece.id,
+        edge: centre.end.edge,
+      }),
+    ],
+    changes: [
+      ...[...changed].map((edge): Change => {
+        const now = edgeLength(after, edge);
+        return { what: 'edge-length', piece: piece.id, edge, by: now - edgeLength(piece, edge), now };
+      }),
+      ...(dartNow
+        ? [{ what: 'dart-intake', piece: piece.id, by: dartNow.intake - dart.intake, now: dartNow.intake }]
+        : [{ what: 'dart-gone', piece: piece.id, by: -dart.intake, now: 0 }]),
+    ],
+    warnings:
+      dartNow && dartNow.intake > widestIntake
+        ? [bad('alter.split-dart', { piece: piece.name, intake: { mm: dartNow.intake } }).problem]
+        : [],
+    centre: { edge: centre.end.edge, along: centre.end.at * edgeLength(piece, centre.end.edge), drop },
+  });
+};

@@ -1,0 +1,29 @@
+import { bust } from './bust.ts';
+import type { Alteration } from './types.ts';
+
+/**
+ * Full bust, side dart: `amount` mm more width on every front, so twice that in all on a garment of two fronts or one
+ * on the fold. The front over the bust is longer, the dart deeper; neck, shoulder, armhole and side seam stay as long
+ * as they were.
+ *
+ *        neck ___ shoulder
+ *            |    \
+ *            |     ) armhole
+ *            |    H----.        the part H–side–dart swings about H,
+ *            |   /      \       BP moves out by a and down by v
+ *     centre |--BP-------| side
+ *            |   |  dart |
+ *            |   |       |      below BP: centre drops v, side slides (a, v)
+ *             hem
+ *
+ * Source: the slash-and-spread full bust alteration of fitting manuals; formulas in bust-front.ts.
+ */
+export const fullBust: Alteration = {
+  id: 'full-bust',
+  version: 1,
+  params: { amount: { unit: 'mm', min: 1, max: 60, usual: [6, 30] } },
+  amount: 'amount',
+  holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
+  follows: ['centre-facing', 'hem', 'levels'],
+  apply: (garment, params) => bust(garment, Number(params.amount)),
+};

@@ -1,0 +1,5 @@
+export { applyAlterations } from './apply.ts';
+export { type AlterationCache, createAlterationCache } from './cache.ts';
+export { alterationCatalogue } from './catalogue.ts';
+export type { Put } from './put.ts';
+export * from './types.ts';

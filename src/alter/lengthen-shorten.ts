@@ -1,0 +1,176 @@
+import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
+import { edgeLength, type Garment, type Piece, type SeamSide, walkSeam } from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { type CutAcross, slideAcross } from './across.ts';
+import { girthChanges } from './bust.ts';
+import { held, heldSeams, replacePieces, reportOf } from './checks.ts';
+import { moveCorner } from './redraw.ts';
+import { runIndices } from './ring.ts';
+import type { Alteration, Applied, Change, Held, Params } from './types.ts';
+
+const places = ['above-waist', 'below-waist', 'sleeve'] as const;
+type Where = (typeof places)[number];
+
+const levelOf = (piece: Piece, id: string) => piece.levels.find((level) => level.id === id);
+
+/** Heights at which a piece says it may be lengthened, downward. */
+const markedHeights = (piece: Piece): readonly number[] =>
+  piece.lines
+    .filter(
+      ({ kind, path }) =>
+        kind === 'lengthen-or-shorten' && Math.abs(pathStart(path).y - pathEnd(path).y) <= tolerance.holds,
+    )
+    .map(({ path }) => pathStart(path).y)
+    .sort((a, b) => a - b);
+
+/** The piece's own lengthening line in the zone asked for; null where it has none. On a sleeve the lowest, clear of the elbow. */
+const ownHeight = (piece: Piece, where: Where): number | null => {
+  const marked = markedHeights(piece);
+  if (where === 'sleeve') return marked.at(-1) ?? null;
+  const waist = levelOf(piece, 'waist')?.from.y;
+  if (waist === undefined) return null;
+  return (where === 'above-waist' ? marked.filter((y) => y < waist).at(-1) : marked.find((y) => y > waist)) ?? null;
+};
+
+const inZone = (piece: Piece, where: Where): boolean =>
+  (piece.role === 'sleeve') === (where === 'sleeve') && (where === 'sleeve' || levelOf(piece, 'waist') !== undefined);
+
+/**
+ * The same body level on every piece that carries it: where a piece has a lengthening line in the zone it is cut there;
+ * one that has none is cut as far from its waist as the first that has.
+ */
+const heights = (garment: Garment, where: Where): readonly { readonly piece: Piece; readonly y: number }[] => {
+  const carriers = garment.pieces.filter((piece) => inZone(piece, where));
+  const marked = carriers.map((piece) => ownHeight(piece, where));
+  const first = marked.findIndex((y) => y !== null);
+  const waistOf = (piece: Piece | undefined): number => (piece && levelOf(piece, 'waist')?.from.y) ?? 0;
+  const fromWaist = first < 0 ? null : (marked[first] as number) - waistOf(carriers[first]);
+  return carriers.flatMap((piece, i) => {
+    const own = marked[i] ?? null;
+    if (own !== null) return [{ piece, y: own }];
+    return where === 'sleeve' || fromWaist === null ? [] : [{ piece, y: waistOf(piece) + fromWaist }];
+  });
+};
+
+/** Truing the lower end of a side seam by more than this, mm, is no truing any more. */
+const mostTrued = 3;
+
+/**
+ * Two edges redrawn alike may differ by a little where one is steeper than the other. As at the table, the longer of
+ * the two is walked along its mate and its lower corner marked where the mate ends.
+ */
+const trueSeams = (before: Garment, after: Garment, lengthened: ReadonlySet<string>): Garment => {
+  let garment = after;
+  for (const seam of garment.seams) {
+    if (!lengthened.has(seam.a.piece) || !lengthened.has(seam.b.piece)) continue;
+    const was = walkSeam(before, seam).difference;
+    const walk = walkSeam(garment, seam);
+    const over = walk.difference - was;
+    if (Math.abs(walk.excess) <= tolerance.seam / 2 || Math.abs(over) > mostTrued) continue;
+    const longer: SeamSide = over > 0 ? seam.a : seam.b;
+    const pieces = garment.pieces.map((piece) =>
+      piece.id === longer.piece ? moveCorner(piece, longer.edge, lowerEnd(piece, longer.edge), -Math.abs(over)) : piece,
+    );
+    garment = { ...garment, pieces };
+  }
+  return garment;
+};
+
+const lowerEnd = (piece: Piece, edge: string): 'start' | 'end' => {
+  const indices = runIndices(piece.runs, edge);
+  const start = pathStart((piece.runs[indices[0] as number] as Piece['runs'][number]).path);
+  const end = pathEnd((piece.runs[indices.at(-1) as number] as Piece['runs'][number]).path);
+  return start.y > end.y ? 'start' : 'end';
+};
+
+/** What each piece holds: edges that were not cut keep their length, those at its ends their width. */
+const heldOn = ({ before, joined }: CutAcross, after: Piece): readonly Held[] => {
+  const cutEdges = new Set(joined.formers.map(({ edge }) => edge));
+  const { from, to } = after.grain;
+  return [
+    ...before.edges
+      .filter(({ id }) => !cutEdges.has(id))
+      .map(({ id }) =>
+        held('edge-length', edgeLength(after, id) - edgeLength(before, id), { piece: after.id, edge: id }),
+      ),
+    held('grain-straight', to.x - from.x - (before.grain.to.x - before.grain.from.x), { piece: after.id }),
+  ];
+};
+
+/** A zip that ends below the cut has to be as much longer. */
+const zipChanges = (before: Piece, after: Piece): readonly Change[] =>
+  before.notches
+    .filter(({ id }) => id.startsWith('zip'))
+    .flatMap(({ id, edge, at }) => {
+      const now = after.notches.find((notch) => notch.id === id);
+      if (!now) return [];
+      const fromTop = (piece: Piece, share: number) =>
+        edgeLength(piece, edge) * (lowerEnd(piece, edge) === 'end' ? share : 1 - share);
+      const length = fromTop(after, now.at);
+      const by = length - fromTop(before, at);
+      return Math.abs(by) <= tolerance.holds ? [] : [{ what: 'zip-length', piece: after.id, edge, by, now: length }];
+    });
+
+const lengthen = (garment: Garment, params: Params): Result<Applied> => {
+  const where = params.where as Where;
+  const amount = Number(params.amount);
+  const cuts: CutAcross[] = [];
+  for (const { piece, y } of heights(garment, where)) {
+    const made = slideAcross(piece, y, amount);
+    if (!made.ok) return made;
+    cuts.push(made.value);
+  }
+  if (cuts.length === 0) return bad('alter.no-lengthen-line', { where });
+  const joined = replacePieces(
+    garment,
+    cuts.map(({ after }) => after),
+  );
+  const after = trueSeams(garment, joined, new Set(cuts.map(({ before }) => before.id)));
+  const now = (id: string): Piece => after.pieces.find((piece) => piece.id === id) as Piece;
+  return good({
+    garment: after,
+    untrued: replacePieces(
+      garment,
+      cuts.map((one) => one.joined.piece),
+    ),
+    held: [...cuts.flatMap((one) => heldOn(one, now(one.before.id))), ...heldSeams(garment, after)],
+    changes: [
+      ...cuts.flatMap(({ before, joined: { formers } }) =>
+        [...new Set(formers.map(({ edge }) => edge))].map((edge): Change => {
+          const length = edgeLength(now(before.id), edge);
+          return { what: 'edge-length', piece: before.id, edge, by: length - edgeLength(before, edge), now: length };
+        }),
+      ),
+      ...cuts.flatMap(({ before }) => zipChanges(before, now(before.id))),
+      ...girthChanges(garment, after),
+    ],
+    warnings: [],
+    pieces: cuts.map((one) => reportOf(one.before, now(one.before.id), one.joined.puts)),
+  });
+};
+
+/**
+ * Lengthen or shorten by `amount` (negative shortens) at one body level: above the waist, below it, or in the sleeve
+ * below the elbow. Every piece that carries the level is cut square to the grain and its lower part slid along it.
+ *
+ *     ______________
+ *    |              |
+ *    |--------------|  cut
+ *    :              :  the lower part slides down by the amount
+ *    |--------------|
+ *    |______________|
+ *
+ * Source: the lengthening line of bought patterns; pattern-cutting manuals on altering length.
+ */
+export const lengthenShorten: Alteration = {
+  id: 'lengthen-shorten',
+  version: 1,
+  params: {
+    where: { unit: 'choice', choices: places, usual: 'above-waist' },
+    amount: { unit: 'mm', min: -150, max: 200, usual: [-40, 60] },
+  },
+  amount: 'amount',
+  holds: ['end-widths', 'grain-straight', 'seam-walks', 'edge-length'],
+  follows: ['mates', 'facings', 'zip-length', 'levels'],
+  apply: lengthen,
+};

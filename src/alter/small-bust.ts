@@ -1,0 +1,18 @@
+import { bust } from './bust.ts';
+import type { Alteration } from './types.ts';
+
+/**
+ * Small bust, side dart: the full bust alteration the other way, `amount` mm less width on every front. The parts
+ * overlap instead of spreading; it stops where the overlap has used up the dart's angle.
+ *
+ * Source: fitting manuals; formulas in bust-front.ts with a negative amount.
+ */
+export const smallBust: Alteration = {
+  id: 'small-bust',
+  version: 1,
+  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [6, 15] } },
+  amount: 'amount',
+  holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
+  follows: ['centre-facing', 'hem', 'levels'],
+  apply: (garment, params) => bust(garment, -Number(params.amount)),
+};
