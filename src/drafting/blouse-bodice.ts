@@ -1,10 +1,11 @@
 import {
   add,
   angleOf,
-  applyToSegment,
+  applyToPath,
   type Cubic,
   directionAt,
   distance,
+  type Line,
   midpoint,
   normalize,
   type Path,
@@ -22,7 +23,7 @@ import {
 import { draftArmhole } from './armhole.ts';
 import type { BlousePlan } from './blouse-plan.ts';
 import { draftNeckline } from './neckline.ts';
-import { draftSide, parameterAtHeight, type Side } from './side-seam.ts';
+import { draftSide, parameterAtHeight, type Side, sideAt } from './side-seam.ts';
 import { settle, solveBetween } from './solve.ts';
 
 export interface BackDraft {
@@ -33,7 +34,8 @@ export interface BackDraft {
   readonly armhole: Path;
   readonly across: Point;
   readonly side: Side;
-  readonly bustLevel: number;
+  /** Where the bust level ends on the side seam. */
+  readonly bustSide: Point;
 }
 
 export interface FrontDraft {
@@ -42,19 +44,31 @@ export interface FrontDraft {
   readonly armhole: Path;
   readonly across: Point;
   /** Underarm to the bust dart's upper leg. */
-  readonly sideAbove: Cubic;
+  readonly sideAbove: readonly [Cubic, Cubic];
   /** From its lower leg to the waist, the hip and the hem. */
-  readonly sideBelow: Path;
+  readonly sideBelow: readonly [Cubic, Cubic, Line];
   readonly dartPoint: Point;
   readonly bustPoint: Point;
-  readonly bustLevel: number;
-  readonly waistSide: Point;
+  /** Where the bust level ends on the side seam. */
+  readonly bustSide: Point;
 }
 
 export interface Bodice {
   readonly back: BackDraft;
   readonly front: FrontDraft;
 }
+
+/** The front may be wider than a quarter, and the back narrower, by at most this, mm: the side seam stays at the side. */
+const mostWider = 10;
+
+/** How far below the bust level the bust dart's upper leg meets the side seam, mm. */
+const dartBelowBust = 14;
+
+/** A parameter or angle found to this is found to well under `tolerance.same`. */
+const fine = 1e-12;
+
+/** How finely front and back share the bust, mm. */
+const shareWithin = 0.1;
 
 /** The necklines lie this much outside the base of the neck: along the shoulder, down the front, down the back. */
 const jewel = { shoulder: 6, front: 8, back: 3 } as const;
@@ -89,7 +103,7 @@ const backShoulder = ({ neck, shoulder }: BlousePlan) => {
     (candidate) => angleOf(subtract(at(candidate).point, base)) - shoulder.backSlope,
     shoulder.backSlope - 1,
     shoulder.backSlope + 1,
-    1e-9,
+    fine,
   );
   if (tilt === null) throw new Error('A back shoulder cannot be tilted to its slope');
   const { start, end, point } = at(tilt);
@@ -125,22 +139,28 @@ const balance = (plan: BlousePlan, depth: number, backShoulderLevel: number) => 
   const backHeight = depth - backShoulderLevel;
   const heightFor = (intake: number, base: number) => depth - intake - (base + drop);
   const asMeasured = plan.waistLevel - plan.frontWaistLength;
-  // The intake that leaves the front armhole 18 less high than the back, with the front as long as measured.
-  const asked = heightFor(0, asMeasured) - (backHeight - 18);
+  // The intake that leaves the front armhole 22 less high than the back, with the front as long as measured.
+  const asked = heightFor(0, asMeasured) - (backHeight - 22);
   const intake = settle(
     (asked + plan.bustIntake) / 2,
     Math.max(22, 0.75 * plan.bustIntake),
     Math.min(64, 1.3 * plan.bustIntake),
   );
-  const height = settle(heightFor(intake, asMeasured), backHeight - 26, backHeight - 8);
+  const height = settle(heightFor(intake, asMeasured), backHeight - 30, backHeight - 12);
   return { intake, baseLevel: depth - intake - height - drop };
 };
 
-/** The front's side seam with its dart opened. */
-const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, depth: number, intake: number) => {
-  const mouthLow = settle(bustPoint.y + 14 + intake, depth + 48, plan.waistLevel - 25);
-  const [above, below] = splitSegment(closed[0], parameterAtHeight(closed[0], mouthLow)) as readonly [Cubic, Cubic];
-  const low = above.to;
+/** Height of the bust dart's lower leg on the closed side seam: the dart rises a little from the seam to the bust. */
+const mouthLevel = (plan: BlousePlan, bustPoint: Point, depth: number, intake: number): number =>
+  settle(bustPoint.y + dartBelowBust + intake, depth + 48, plan.waistLevel - 25);
+
+/** The front's side seam with its dart opened, and where the dart points. */
+const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, mouth: number, intake: number) => {
+  const [beforeDart, afterDart] = splitSegment(closed[1], parameterAtHeight(closed[1], mouth)) as readonly [
+    Cubic,
+    Cubic,
+  ];
+  const low = beforeDart.to;
   let aim: Point = { x: low.x, y: low.y - intake / 2 };
   let point = bustPoint;
   let angle = 0;
@@ -150,15 +170,17 @@ const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, depth: numbe
     angle = 2 * Math.asin(intake / (2 * distance(point, low)));
     aim = midpoint(low, rotate(low, -angle, point));
   }
-  const opened = applyToSegment(rotation(-angle, point), above) as Cubic;
-  return { above: opened, below: [below, closed[1], closed[2]] as Path, point };
+  const above = applyToPath(rotation(-angle, point), [closed[0], beforeDart]) as readonly [Cubic, Cubic];
+  return { above, below: [afterDart, closed[2], closed[3]] as const, point };
 };
 
-/** The point of a falling curve, wherever it has been turned to, at a height. */
-const pointAtLevel = (curve: Cubic, level: number): Point => {
-  const t = solveBetween((at) => segmentPointAt(curve, at).y - level, 0, 1, 1e-12);
+/** Where the opened side seam passes a height, and at what height that place lies while the dart is closed. */
+const onOpened = (above: readonly [Cubic, Cubic], closed: Side, mouth: number, level: number) => {
+  const [curve, from, to] =
+    level < above[0].to.y ? [above[0], closed[0].from.y, closed[0].to.y] : [above[1], closed[1].from.y, mouth];
+  const t = solveBetween((at) => segmentPointAt(curve, at).y - level, 0, 1, fine);
   if (t === null) throw new Error('A level lies outside the side seam');
-  return segmentPointAt(curve, t);
+  return { point: { ...segmentPointAt(curve, t), y: level }, closedHeight: from + t * (to - from) };
 };
 
 /**
@@ -187,32 +209,50 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
     y: baseLevel + Math.sqrt(plan.bustDepth ** 2 - Math.min(Math.abs(bustAcross), plan.bustDepth / 2) ** 2),
   };
 
-  const sidesFor = (quarter: number) => {
-    const place = (wider: number): Side =>
+  const mouth = mouthLevel(plan, bustPoint, depth, intake);
+
+  const sidesFor = (quarter: number, wider: number) => {
+    const place = (by: number): Side =>
       draftSide({
-        underarm: { x: quarter + wider, y: depth },
-        waist: { x: plan.waistQuarter + wider, y: plan.waistLevel },
-        hip: { x: plan.hipQuarter + wider, y: plan.hipLevel },
-        hem: { x: plan.hipQuarter + wider, y: plan.hemLevel },
+        underarm: { x: quarter + by, y: depth },
+        bustLevel: mouth - dartBelowBust,
+        waist: { x: plan.waistQuarter + by, y: plan.waistLevel },
+        hip: { x: plan.hipQuarter + by, y: plan.hipLevel },
+        hem: { x: plan.hipQuarter + by, y: plan.hemLevel },
       });
-    const back = place(-plan.frontWider);
-    const front = openSide(plan, place(plan.frontWider), bustPoint, depth, intake);
-    const level = settle(bustPoint.y, front.above.from.y + 12, front.above.to.y - 5);
-    const atFront = pointAtLevel(front.above, level);
-    // The same place on the sewn side seam: as far below the underarm behind as in front.
-    const fallen = distance(front.above.from, atFront);
-    const start = segmentTangentAt(back[0], 0);
-    const atBack = segmentPointAt(back[0], parameterAtHeight(back[0], depth + fallen * start.y));
-    return { back, front, level, backLevel: atBack.y, half: atFront.x + atBack.x };
+    const back = place(-wider);
+    const closed = place(wider);
+    const front = openSide(plan, closed, bustPoint, mouth, intake);
+    const level = settle(bustPoint.y, front.above[0].from.y + 12, front.above[1].to.y - 5);
+    const { point: atFront, closedHeight } = onOpened(front.above, closed, mouth, level);
+    // The same place on the sewn side seam: both are one curve while the dart is closed.
+    const atBack = sideAt(back, closedHeight);
+    return { back, front, atFront, atBack, wider };
   };
-  const quarter = solveBetween(
-    (candidate) => sidesFor(candidate).half - 2 * plan.bustQuarter,
-    plan.bustQuarter - 80,
-    plan.bustQuarter + 120,
-    tolerance.same,
+  const withBust = (wider: number) => {
+    const quarter = solveBetween(
+      (candidate) => {
+        const { atFront, atBack } = sidesFor(candidate, wider);
+        return atFront.x + atBack.x - 2 * plan.bustQuarter;
+      },
+      plan.bustQuarter - 80,
+      plan.bustQuarter + 120,
+      tolerance.same,
+    );
+    if (quarter === null) throw new Error('No width at the underarm makes the finished bust');
+    return sidesFor(quarter, wider);
+  };
+  // Opening the dart draws the front in at the bust level; it is cut wider by that, so that back and front still share the bust.
+  const even = solveBetween(
+    (wider) => {
+      const { atFront, atBack } = withBust(wider);
+      return atFront.x - atBack.x - 2 * plan.frontWider;
+    },
+    plan.frontWider,
+    mostWider,
+    shareWithin,
   );
-  if (quarter === null) throw new Error('No width at the underarm makes the finished bust');
-  const sides = sidesFor(quarter);
+  const sides = withBust(even ?? mostWider);
 
   const acrossBack = settle(plan.acrossBackHalf, shoulderBack.point.x - 32, shoulderBack.point.x - 9);
   const acrossFront = settle(plan.acrossFrontHalf, shoulderFront.point.x - 40, shoulderFront.point.x - 15);
@@ -236,7 +276,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
     return { path, narrowest };
   };
   const backArmhole = armhole(sides.back[0], shoulderBack, acrossBack, 0.5, 0.58);
-  const frontArmhole = armhole(sides.front.above, shoulderFront, acrossFront, 0.54, 0.66);
+  const frontArmhole = armhole(sides.front.above[0], shoulderFront, acrossFront, 0.54, 0.66);
   const nape: Point = { x: 0, y: jewel.back };
   const centreNeck: Point = { x: 0, y: baseLevel + plan.neck.frontDepth + jewel.front };
   return {
@@ -256,7 +296,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
       armhole: backArmhole.path,
       across: backArmhole.narrowest,
       side: sides.back,
-      bustLevel: sides.backLevel,
+      bustSide: sides.atBack,
     },
     front: {
       neck: draftNeckline({
@@ -273,8 +313,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
       sideBelow: sides.front.below,
       dartPoint: sides.front.point,
       bustPoint,
-      bustLevel: sides.level,
-      waistSide: { x: plan.waistQuarter + plan.frontWider, y: plan.waistLevel },
+      bustSide: sides.atFront,
     },
   };
 };

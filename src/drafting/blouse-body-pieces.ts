@@ -1,7 +1,5 @@
 import {
-  type Cubic,
   distance,
-  line,
   type Path,
   type Point,
   pathEnd,
@@ -25,31 +23,16 @@ import {
   shell,
   straightRun,
 } from './pieces.ts';
-import { parameterAtHeight } from './side-seam.ts';
-import { solveBetween } from './solve.ts';
+import { parameterAtHeight, sideAt } from './side-seam.ts';
 
 /** How far below the nape's edge the concealed zip ends, where the back is long enough for it, mm. */
 const zipLength = 550;
 
-/** Distance of a notch from the underarm: where the armhole runs upright, at the across line. */
-export const armholeNotch = (armhole: Path): number => pathLength(armhole.slice(1));
+/** Distance of the armhole's notch from the underarm, mm: below it the sleeve is set in flat, above it eased. */
+export const armholeNotch = (armhole: Path): number => 0.4 * pathLength(armhole);
 
 /** FBA and its like hinge on the armhole at its lower third. */
 const hingeOn = (armhole: Path): Point => pathPointAtLength(armhole, (2 / 3) * pathLength(armhole));
-
-const onSide = (side: readonly [Cubic, Cubic, Path[number]], y: number): Point => {
-  const [above, below, straight] = side;
-  if (y >= straight.from.y) return { x: straight.from.x, y };
-  const curve = y < below.from.y ? above : below;
-  return { ...segmentPointAt(curve, parameterAtHeight(curve, y)), y };
-};
-
-/** Where a turned side curve passes a height. */
-const onTurned = (curve: Cubic, y: number): Point => {
-  const t = solveBetween((at) => segmentPointAt(curve, at).y - y, 0, 1, 1e-12);
-  if (t === null) throw new Error('A level lies outside the side seam');
-  return segmentPointAt(curve, t);
-};
 
 /** Levels at which both pieces may be lengthened: the same on each, clear of the dart and of the zip's end. */
 const lengthenLevels = (plan: BlousePlan, front: FrontDraft) => ({
@@ -76,14 +59,18 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
   const centreNeck = pathStart(front.neck);
   const hemSide = pathEnd(front.sideBelow);
   const hemCentre: Point = { x: 0, y: plan.hemLevel };
-  const legAbove = front.sideAbove.to;
+  const legAbove = front.sideAbove[1].to;
   const legBelow = pathStart(front.sideBelow);
-  const [waistCurve, hipCurve, straight] = front.sideBelow as readonly [Cubic, Cubic, Path[number]];
-  const sideLength = pathLength([front.sideAbove, ...front.sideBelow]);
-  const toWaist = pathLength([front.sideAbove, waistCurve]);
+  const [waistCurve, hipCurve, straight] = front.sideBelow;
+  const sideLength = pathLength([...front.sideAbove, ...front.sideBelow]);
+  const toWaist = pathLength([...front.sideAbove, waistCurve]);
   const armhole = pathLength(front.armhole);
   const lengthen = lengthenLevels(plan, front);
-  const side = [waistCurve, hipCurve, straight] as const;
+  const waistSide = waistCurve.to;
+  const across = (y: number): Point => {
+    const curve = y < waistSide.y ? waistCurve : hipCurve;
+    return { ...segmentPointAt(curve, parameterAtHeight(curve, y)), y };
+  };
   return {
     id: 'front',
     name: 'Front',
@@ -93,7 +80,7 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
       edgeRun('neck', front.neck),
       edgeRun('shoulder', [front.shoulder]),
       edgeRun('armhole', front.armhole),
-      edgeRun('side', [front.sideAbove]),
+      edgeRun('side', front.sideAbove),
       mouthRun('bust', legAbove, legBelow),
       edgeRun('side', front.sideBelow),
       straightRun('hem', hemSide, hemCentre),
@@ -108,8 +95,8 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
     ],
     grain: grainOf(0.45 * front.bustPoint.x, front.bustPoint.y + 40, plan.hipLevel - 40),
     levels: [
-      level('bust', { x: 0, y: front.bustLevel }, onTurned(front.sideAbove, front.bustLevel)),
-      level('waist', { x: 0, y: plan.waistLevel }, front.waistSide),
+      level('bust', { x: 0, y: front.bustSide.y }, front.bustSide),
+      level('waist', { x: 0, y: plan.waistLevel }, waistSide),
       level('hip', { x: 0, y: plan.hipLevel }, straight.from),
     ],
     landmarks: [
@@ -118,14 +105,14 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
       landmark('shoulder-point', front.shoulder.to),
       landmark('across-front', front.across),
       landmark('arm-hinge', hingeOn(front.armhole)),
-      landmark('underarm', front.sideAbove.from),
+      landmark('underarm', front.sideAbove[0].from),
       landmark('bust-point', front.bustPoint),
-      landmark('waist-side', front.waistSide),
+      landmark('waist-side', waistSide),
       landmark('hip-side', straight.from),
     ],
     lines: [
-      lengthenLine('above-waist', { x: 0, y: lengthen.above }, onSide(side, lengthen.above)),
-      lengthenLine('below-waist', { x: 0, y: lengthen.below }, onSide(side, lengthen.below)),
+      lengthenLine('above-waist', { x: 0, y: lengthen.above }, across(lengthen.above)),
+      lengthenLine('below-waist', { x: 0, y: lengthen.below }, across(lengthen.below)),
     ],
   };
 };
@@ -133,7 +120,7 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
 /** The back, cut as a mirrored pair with a seam at the centre for the concealed zip. */
 export const backPiece = (plan: BlousePlan, back: BackDraft, front: FrontDraft): Piece => {
   const nape = pathStart(back.neck);
-  const [waistCurve, hipCurve, straight] = back.side;
+  const [bustCurve, waistCurve, hipCurve, straight] = back.side;
   const hemCentre: Point = { x: 0, y: plan.hemLevel };
   const [inner, outer] = back.shoulder;
   const centre = distance(nape, hemCentre);
@@ -160,13 +147,13 @@ export const backPiece = (plan: BlousePlan, back: BackDraft, front: FrontDraft):
     notches: [
       { id: 'neck-back', edge: 'neck', at: 0.5, strokes: 1 },
       { id: 'armhole-back', edge: 'armhole', at: 1 - armholeNotch(back.armhole) / armhole, strokes: 2 },
-      { id: 'waist', edge: 'side', at: pathLength([waistCurve]) / sideLength, strokes: 1 },
+      { id: 'waist', edge: 'side', at: pathLength([bustCurve, waistCurve]) / sideLength, strokes: 1 },
       { id: 'zip-end', edge: 'centre-back', at: 1 - Math.min(zipLength, centre - 30) / centre, strokes: 1 },
       { id: 'waist-centre', edge: 'centre-back', at: 1 - (plan.waistLevel - nape.y) / centre, strokes: 1 },
     ],
-    grain: grainOf(0.4 * waistCurve.to.x, back.bustLevel - 40, plan.hipLevel - 40),
+    grain: grainOf(0.4 * waistCurve.to.x, back.bustSide.y - 40, plan.hipLevel - 40),
     levels: [
-      level('bust', { x: 0, y: back.bustLevel }, onSide(back.side, back.bustLevel)),
+      level('bust', { x: 0, y: back.bustSide.y }, back.bustSide),
       level('waist', { x: 0, y: plan.waistLevel }, waistCurve.to),
       level('hip', { x: 0, y: plan.hipLevel }, hipCurve.to),
     ],
@@ -181,11 +168,8 @@ export const backPiece = (plan: BlousePlan, back: BackDraft, front: FrontDraft):
       landmark('hip-side', hipCurve.to),
     ],
     lines: [
-      lengthenLine('above-waist', { x: 0, y: lengthen.above }, onSide(back.side, lengthen.above)),
-      lengthenLine('below-waist', { x: 0, y: lengthen.below }, onSide(back.side, lengthen.below)),
+      lengthenLine('above-waist', { x: 0, y: lengthen.above }, sideAt(back.side, lengthen.above)),
+      lengthenLine('below-waist', { x: 0, y: lengthen.below }, sideAt(back.side, lengthen.below)),
     ],
   };
 };
-
-/** The straight line a piece is opened along. */
-export const centreLine = (from: Point, to: Point): Path => [line(from, to)];

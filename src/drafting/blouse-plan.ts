@@ -101,17 +101,20 @@ const design = { bust: 90, waist: 60, hip: 60, upperArm: 65 } as const;
  * The blouse's own ease, by level.
  *
  * Bust 90 (easy), hip 60 and upper arm 65 follow the body. The waist is semi-fitted by the side seams
- * alone: on the line from bust to hip it is taken in 22 at each quarter, never to less than the body + 60.
+ * alone: on the line from bust to hip it is taken in 22 at each quarter (less where the bust lies low), never to less than the body + 60.
  * Cloth hangs from whatever is widest above it: the hip is never narrower than the waist, nor more than 60
  * narrower than the bust.
  */
 const easeFor = (body: BlouseMeasures, wished: EaseByLevel, waistShare: number): EaseByLevel => {
+  // A side seam cannot draw in faster than about one in seven below a low bust.
+  const takenIn = Math.min(22, 0.14 * Math.max(body.frontWaistLength - body.bustDepth, 0));
   const bust = body.bustGirth + (wished.bust ?? design.bust);
   const leastWaist = body.waistGirth + design.waist;
   const hip =
     wished.hip === undefined ? Math.max(body.hipGirth + design.hip, leastWaist, bust - 60) : body.hipGirth + wished.hip;
   const straight = bust + waistShare * (hip - bust);
-  const waist = wished.waist === undefined ? Math.max(leastWaist, straight - 88) : body.waistGirth + wished.waist;
+  const waist =
+    wished.waist === undefined ? Math.max(leastWaist, straight - 4 * takenIn) : body.waistGirth + wished.waist;
   return {
     bust: bust - body.bustGirth,
     waist: waist - body.waistGirth,
@@ -144,7 +147,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
   const upperArm = body.upperArmGirth + (ease['upper-arm'] ?? 0);
   // The armhole's width is what the across lines leave of half the bust: the arm must go through it.
   const readBack = body.acrossBack / 2 + 9;
-  const readFront = body.acrossFront / 2 + 4;
+  const readFront = body.acrossFront / 2 + 6;
   const width = bustHalf - readBack - readFront;
   const wider = (width - settle(width, 0.36 * upperArm, 0.5 * upperArm)) / 2;
   const acrossBackHalf = readBack + wider;
@@ -179,7 +182,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
     bustQuarter: bustHalf / 2,
     waistQuarter: (body.waistGirth + (ease.waist ?? 0)) / 4,
     hipQuarter: (body.hipGirth + (ease.hip ?? 0)) / 4,
-    frontWider: 2,
+    frontWider: -2,
     frontWaistLength: body.frontWaistLength,
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,

@@ -25,14 +25,18 @@ export const setInCap: { readonly front: CapShape; readonly back: CapShape } = {
 /** Sleeve-head ease, mm: general woven cloth takes 15–35; a little more of it behind. */
 export const headEase = { front: 11, back: 13 } as const;
 
+/** A hem narrower than this share of the upper arm would make the sleeve a funnel. */
+const leastHem = 0.7;
+
 /** Where the upper arm is measured, below the underarm line. */
 const armBelow = 15;
 
-/** How much of the slope of a straight underarm seam is left at its top, so that it comes square to the hem. */
-const topSlope = 0.8;
+/** How much of the slope of a straight underarm seam is left at its top and at the hem, which it so meets nearly square. */
+const slopes = { top: 1, hem: 0.45 } as const;
 
 /** Share of a sleeve's whole taper that is reached at a share of its underarm seam's length. */
-const taperAt = (at: number): number => topSlope * (at - 2 * at ** 2 + at ** 3) + 3 * at ** 2 - 2 * at ** 3;
+const taperAt = (at: number): number =>
+  slopes.top * (at - 2 * at ** 2 + at ** 3) + slopes.hem * (at ** 3 - at ** 2) + 3 * at ** 2 - 2 * at ** 3;
 
 /**
  * A long sleeve in one piece, set in.
@@ -40,7 +44,7 @@ const taperAt = (at: number): number => topSlope * (at - 2 * at ** 2 + at ** 3) 
  * 1. Cap fitted to both armholes with sleeve-head ease 24, as wide as the upper arm and its ease.
  * 2. Length from the cap top to the wrist; the elbow lies 57 in a hundred of it below the cap top.
  * 3. Underarm seams alike, tapering to a hem the hand passes and wide enough that the bent elbow keeps 45;
- *    they come to the hem square, so that it runs on across the seam.
+ *    they come to the hem nearly square, so that it runs on across the seam.
  *
  * Construction as taught in manuals of metric pattern cutting.
  */
@@ -49,9 +53,9 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   // How deep the cap will be is not known yet; the taper hardly depends on it.
   const below = length - 0.42 * upperArm;
   const elbowShare = settle((0.57 * length - 0.42 * upperArm) / below, 0.1, 0.7);
-  const wanted = Math.max(hand + 20, upperArm - (upperArm - elbow - 45) / taperAt(elbowShare));
+  const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 45) / taperAt(elbowShare));
   const hemWidth = Math.min(wanted, upperArm - 12);
-  const rise = Math.atan((topSlope * (upperArm - hemWidth)) / 2 / below);
+  const rise = Math.atan((slopes.top * (upperArm - hemWidth)) / 2 / below);
   const width = upperArm + 2 * armBelow * Math.tan(rise);
   const fitted = fitCap({
     width,
@@ -65,7 +69,12 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   const hemLevel = length - cap.height;
   const taper = (width - hemWidth) / 2;
   const seam = (at: number, inward: 1 | -1): Cubic =>
-    fallingCurve({ x: at, y: 0 }, { x: at + inward * taper, y: hemLevel }, inward * Math.tan(rise), 0);
+    fallingCurve(
+      { x: at, y: 0 },
+      { x: at + inward * taper, y: hemLevel },
+      inward * Math.tan(rise),
+      (inward * slopes.hem * taper) / hemLevel,
+    );
   return good({
     cap,
     front: seam(-cap.frontWidth, 1),

@@ -44,8 +44,8 @@ export const draftFacingEdge = (atShoulder: Point, shoulderDirection: Point, atC
   return [
     cubic(
       atShoulder,
-      add(atShoulder, scale(down, 0.55 * depth)),
-      { x: atCentre.x + 0.55 * width, y: atCentre.y },
+      add(atShoulder, scale(down, 0.5 * depth)),
+      { x: atCentre.x + 0.5 * width, y: atCentre.y },
       atCentre,
     ),
   ];
