@@ -137,19 +137,21 @@ const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): Tex
     const [w, h] = upright ? [options.size, width] : [width, options.size];
     if (distance(from, to) < width) return [];
     const above = { x: Math.sin(angle), y: -Math.cos(angle) };
-    for (const side of [1, -1]) {
-      for (const share of [0.86, 0.14, 0.75, 0.25, 0.65, 0.35, 0.5]) {
-        for (const away of [1.1, 1.6]) {
+    const places = [1, -1].flatMap((side) =>
+      [0.86, 0.14, 0.75, 0.25, 0.65, 0.35, 0.5].flatMap((share) =>
+        [1.1, 1.6].map((away) => {
           const on = lerp(from, to, share);
-          const centre = {
-            x: on.x + above.x * side * away * options.size,
-            y: on.y + above.y * side * away * options.size,
-          };
-          if (!room.isFree(centre, w, h)) continue;
-          room.take(centre, w, h);
-          return [wordsAt(centre, angle, text, options.size)];
-        }
-      }
+          const off = side * away * options.size;
+          return { x: on.x + above.x * off, y: on.y + above.y * off };
+        }),
+      ),
+    );
+    const centre =
+      places.find((place) => room.isFree(place, w, h, 'everything')) ??
+      places.find((place) => room.isFree(place, w, h));
+    if (centre) {
+      room.take(centre, w, h);
+      return [wordsAt(centre, angle, text, options.size)];
     }
     return [];
   });

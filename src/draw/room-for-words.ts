@@ -16,7 +16,7 @@ export interface RoomForWords {
    */
   find(width: number, height: number, near?: Point, clearOf?: 'lines' | 'everything'): WordsPlace | null;
   /** Whether a level rectangle with this centre is free. */
-  isFree(centre: Point, width: number, height: number): boolean;
+  isFree(centre: Point, width: number, height: number, clearOf?: 'lines' | 'everything'): boolean;
   /** Keeps later words off this rectangle. */
   take(centre: Point, width: number, height: number): void;
 }
@@ -81,7 +81,10 @@ export const roomForWords = (outline: Path, lines: readonly Path[], avoid: reado
       const upright = nearest(height, width, near, clearOf === 'everything');
       return upright ? { centre: upright, angle: -Math.PI / 2 } : null;
     },
-    isFree: (centre, width, height) => none(sums, boxAt(centre, width, height)),
+    isFree: (centre, width, height, clearOf = 'lines') => {
+      const box = boxAt(centre, width, height);
+      return none(sums, box) && (clearOf === 'lines' || none(sumsToo, box));
+    },
     take: (centre, width, height) => {
       const box = boxAt(centre, width, height);
       const [first, last] = [Math.max(0, box.column), Math.min(grid.columns, box.column + box.width)];

@@ -37,13 +37,15 @@ export const packSheet = (
   const tileY = Math.round(step.y / cell.y);
   const widest = Math.max(1, ...shapes.map((shape) => Math.ceil(shape.width / tileX)));
   // No packing takes fewer tiles than the shapes have room in, and none shorter is sought on paper of a fixed length.
-  const cells = shapes.reduce((sum, shape) => sum + area(shape), 0) + (blocked.width / cell.x) * (blocked.height / cell.y);
+  const cells =
+    shapes.reduce((sum, shape) => sum + area(shape), 0) + (blocked.width / cell.x) * (blocked.height / cell.y);
   const leastTiles = Math.ceil(cells / (tileX * tileY));
+  const touched = shapes.map((shape) => tilesByPhase(shape, tileX, tileY));
   let best: PackedSheet | null = null;
   for (let columns = widest; columns <= Math.max(widest, maxColumns); columns += 1) {
-    const grid = { cell, tileX, tileY, columns };
+    const grid: Grid = { cell, tileX, tileY, columns };
     for (const order of orders(shapes)) {
-      best = better(best, packColumns(shapes, order, grid, blocked));
+      best = better(best, packColumns(shapes, touched, order, grid, blocked));
       if (best.tiles === leastTiles && maxColumns > 1) return best;
     }
   }
@@ -58,15 +60,19 @@ const orders = (shapes: readonly CellShape[]): readonly (readonly number[])[] =>
   const by = (measure: (shape: CellShape) => number) =>
     shapes.map((_, index) => index).sort((a, b) => measure(shapes[b] as CellShape) - measure(shapes[a] as CellShape));
   const largest = by(area);
+  // Many small pieces fill the gaps whatever their order.
+  if (shapes.length > mostOrdered) return [largest];
   const early = largest.slice(1, mostEarly + 1).map((index) => [index, ...largest.filter((other) => other !== index)]);
   return [largest, by((shape) => shape.height), by((shape) => shape.width), ...early];
 };
 
 /** Trying every order would take too long for what it saves. */
 const mostEarly = 4;
+const mostOrdered = 24;
 
 const packColumns = (
   shapes: readonly CellShape[],
+  touched: readonly TilesTouched[],
   order: readonly number[],
   grid: Grid,
   blocked: { readonly width: number; readonly height: number },
@@ -81,17 +87,20 @@ const packColumns = (
   if (blocked.width > 0) {
     const blockedCells = Math.min(width, Math.ceil(blocked.width / grid.cell.x));
     for (let y = 0; y < blockedRows; y += 1) sheet.take(y, 0, blockedCells);
-    for (const tile of tilesOfBox(blockedCells, blockedRows, grid)) tilesUsed.add(tile);
+    for (let row = 0; row * grid.tileY < blockedRows; row += 1) {
+      for (let column = 0; column * grid.tileX < blockedCells; column += 1) tilesUsed.add(row * grid.columns + column);
+    }
     bottom = blockedRows;
   }
   const places: Point[] = [];
   for (const index of order) {
     const shape = shapes[index] as CellShape;
-    const at = bestPlace(shape, sheet, grid, tilesUsed, bottom);
+    const tiles = touched[index] as TilesTouched;
+    const at = bestPlace(shape, tiles, sheet, grid, tilesUsed, bottom);
     shape.rows.forEach((runs, row) => {
       for (const [from, to] of runs) sheet.take(at.y + row, at.x + from, at.x + to);
     });
-    for (const tile of tilesTouched(shape, at.x, at.y, grid)) tilesUsed.add(tile);
+    for (const { column, row } of tiles(at.x, at.y)) tilesUsed.add(row * grid.columns + column);
     bottom = Math.max(bottom, at.y + shape.height);
     places[index] = {
       x: at.x * grid.cell.x + shape.origin.x,
@@ -106,28 +115,20 @@ const area = (shape: CellShape): number =>
 
 const bestPlace = (
   shape: CellShape,
+  touched: TilesTouched,
   sheet: Occupancy,
   grid: Grid,
   tilesUsed: ReadonlySet<number>,
   bottom: number,
 ): { x: number; y: number } => {
-  // Which tiles a shape touches depends only on where in its tile it begins.
-  const touched = new Map<number, readonly number[]>();
   let best = { x: 0, y: bottom };
   let bestScore = Number.POSITIVE_INFINITY;
   const width = grid.columns * grid.tileX;
   const lastRow = Math.ceil(bottom / grid.tileY) * grid.tileY;
   for (let y = 0; y <= lastRow; y += 1) {
     for (let x = 0; x + shape.width <= width; x += 1) {
-      const phase = (y % grid.tileY) * grid.tileX + (x % grid.tileX);
-      let relative = touched.get(phase);
-      if (!relative) {
-        relative = tilesTouched(shape, x % grid.tileX, y % grid.tileY, grid);
-        touched.set(phase, relative);
-      }
-      const first = Math.floor(y / grid.tileY) * grid.columns + Math.floor(x / grid.tileX);
       let fresh = 0;
-      for (const tile of relative) if (!tilesUsed.has(first + tile)) fresh += 1;
+      for (const { column, row } of touched(x, y)) if (!tilesUsed.has(row * grid.columns + column)) fresh += 1;
       const score = fresh * 1e9 + (y + shape.height) * 1e4 + x;
       if (score < bestScore && sheet.isFree(shape, x, y)) {
         bestScore = score;
@@ -140,22 +141,47 @@ const bestPlace = (
   return best;
 };
 
-/** Numbers of the tiles a shape touches, counted along rows of tiles; relative where x and y are within the first tile. */
-const tilesTouched = (shape: CellShape, x: number, y: number, grid: Grid): number[] => {
-  const tiles = new Set<number>();
-  shape.rows.forEach((runs, row) => {
-    const first = Math.floor((y + row) / grid.tileY) * grid.columns;
+interface TileAt {
+  readonly column: number;
+  readonly row: number;
+}
+
+/** The tiles a shape touches when its cells begin at x, y. */
+type TilesTouched = (x: number, y: number) => readonly TileAt[];
+
+/** Which tiles a shape touches depends but for a shift on where in its tile it begins: worked out once for each such place. */
+const tilesByPhase = (shape: CellShape, tileX: number, tileY: number): TilesTouched => {
+  const known = new Map<number, readonly TileAt[]>();
+  return (x, y) => {
+    const [phaseX, phaseY] = [x % tileX, y % tileY];
+    const [column, row] = [(x - phaseX) / tileX, (y - phaseY) / tileY];
+    if (phaseX + shape.width <= tileX && phaseY + shape.height <= tileY) return [{ column, row }];
+    const phase = phaseY * tileX + phaseX;
+    let tiles = known.get(phase);
+    if (!tiles) {
+      tiles = tilesTouched(shape, phaseX, phaseY, tileX, tileY);
+      known.set(phase, tiles);
+    }
+    return column === 0 && row === 0
+      ? tiles
+      : tiles.map((tile) => ({ column: tile.column + column, row: tile.row + row }));
+  };
+};
+
+const tilesTouched = (shape: CellShape, x: number, y: number, tileX: number, tileY: number): readonly TileAt[] => {
+  const across = Math.ceil((x + shape.width) / tileX);
+  const tiles = new Map<number, TileAt>();
+  shape.rows.forEach((runs, index) => {
+    const row = Math.floor((y + index) / tileY);
     for (const [from, to] of runs) {
-      for (let tile = Math.floor((x + from) / grid.tileX); tile <= Math.floor((x + to - 1) / grid.tileX); tile += 1) {
-        tiles.add(first + tile);
+      for (let column = Math.floor((x + from) / tileX); column <= Math.floor((x + to - 1) / tileX); column += 1) {
+        const key = row * across + column;
+        if (!tiles.has(key)) tiles.set(key, { column, row });
       }
     }
   });
-  return [...tiles];
+  return [...tiles.values()];
 };
-
-const tilesOfBox = (width: number, height: number, grid: Grid): number[] =>
-  tilesTouched({ width, height, rows: Array(height).fill([[0, width]]), origin: { x: 0, y: 0 } }, 0, 0, grid);
 
 /** Which cells of the sheet are taken, asked by runs. Holds, for each cell, how many are taken in its row before it. */
 class Occupancy {

@@ -1,6 +1,5 @@
 import type { PDFDocument, PDFFont } from '@cantoo/pdf-lib';
 import type { Problem } from '../units/index.ts';
-import { pointsPerMillimetre } from './pdf-numbers.ts';
 
 /** The whole TrueType files to print with; only the letters used are embedded. */
 export interface FontFiles {
@@ -53,11 +52,20 @@ export const embedFonts = async (document: PDFDocument, fontkit: unknown, files:
     return result;
   };
 
+  // Shaping a text is slow and the same words are measured over and over while room is sought for them.
+  const emWidths = { regular: new Map<string, number>(), bold: new Map<string, number>() };
+  const emWidth = (text: string, weight: FontWeight): number => {
+    const known = emWidths[weight].get(text);
+    if (known !== undefined) return known;
+    const width = fonts[weight].widthOfTextAtSize(printable(text, weight), 1);
+    emWidths[weight].set(text, width);
+    return width;
+  };
+
   return {
     ...fonts,
     printable,
-    width: (text, size, weight) =>
-      fonts[weight].widthOfTextAtSize(printable(text, weight), size * pointsPerMillimetre) / pointsPerMillimetre,
+    width: (text, size, weight) => emWidth(text, weight) * size,
     warnings: () =>
       [...missing].map((letter) => ({ code: 'formats.letter-missing', values: { letter: shown(letter) } })),
   };

@@ -1,4 +1,4 @@
-import { type Mark, moveMarks, pathMark, rectangle, roomForWords, stroke, textMark } from '../draw/index.ts';
+import { type Mark, moveMarks, pathMark, rectangle, roomForWords, textMark } from '../draw/index.ts';
 import { type Path, type Point, pathBounds } from '../geometry/index.ts';
 import { columnName, type Tile } from './tiles.ts';
 
@@ -71,16 +71,6 @@ export const sheetMap = (
     height: gutter + rows * step.y * scale,
   };
 };
-
-/** Crossed hair lines in a ring, centred on a joint. */
-export const jointRing = (centre: Point, radius: number, ring: (centre: Point, radius: number) => Path): Mark =>
-  pathMark(
-    'words',
-    'mark',
-    ring(centre, radius),
-    stroke({ x: centre.x - radius, y: centre.y }, { x: centre.x + radius, y: centre.y }),
-    stroke({ x: centre.x, y: centre.y - radius }, { x: centre.x, y: centre.y + radius }),
-  );
 
 /** A place for the number inside a piece, off the borders of sheets where there is one; in the middle of what is too small. */
 const numberPlace = (cut: Path, borders: readonly Path[], size: number): Point => {

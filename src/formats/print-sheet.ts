@@ -24,7 +24,7 @@ export interface PrintPiece {
   readonly original: Piece | undefined;
   /** The cut lines of the piece and of the piece as bought, flattened: what the paper must hold. */
   readonly footprint: readonly (readonly Point[])[];
-  /** `Front: Cut 1 of cloth, on the fold`. */
+  /** `Front: cut 1 of cloth, on the fold`. */
   readonly entry: string;
 }
 
@@ -62,9 +62,16 @@ export const printPiece = (piece: Piece, number: number, request: PrintRequest):
     cut,
     original,
     footprint: [cut, ...(original ? [cutLine(original)] : [])].map((path) => flattenPath(path, tolerance.flatten)),
-    entry: fill(words.pieceEntry, { name: piece.name, cut: sayCut(piece, unit, locale).join('; ') }, unit, locale),
+    entry: fill(
+      words.pieceEntry,
+      { name: piece.name, cut: sayCut(piece, unit, locale).map(lowerFirst).join('; ') },
+      unit,
+      locale,
+    ),
   };
 };
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Lays the pieces on the sheet, leaving its top left free for what is told about the print, and draws them there. */
 export const layOut = (

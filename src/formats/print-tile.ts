@@ -1,7 +1,6 @@
-import { circle, type Mark, pathMark, rectangle, type TextWidth, textMark } from '../draw/index.ts';
+import { circle, type Mark, pathMark, rectangle, stroke, type TextWidth, textMark } from '../draw/index.ts';
 import type { Point } from '../geometry/index.ts';
 import type { TileFrame } from './paper.ts';
-import { jointRing } from './print-map.ts';
 import type { Joint, Tile } from './tiles.ts';
 
 /** 10 point. */
@@ -103,8 +102,17 @@ const jointMarks = (
   const at = down
     ? { x: centre.x + away - (side < 0 ? width : 0), y: centre.y + textSize * 0.3 }
     : { x: centre.x - width / 2, y: centre.y + away + (side < 0 ? 0 : textSize * 0.65) };
-  return [
-    jointRing(centre, ringRadius, circle),
-    textMark('words', 'mark', at, joint.sign, textSize, { weight: 'bold' }),
-  ];
+  return [jointRing(centre, down), textMark('words', 'mark', at, joint.sign, textSize, { weight: 'bold' })];
+};
+
+/** Two rings, one in the other, and a stroke across the joint: no mark of the trade's looks like it. */
+const jointRing = (centre: Point, down: boolean): Mark => {
+  const across = down ? { x: ringRadius, y: 0 } : { x: 0, y: ringRadius };
+  return pathMark(
+    'words',
+    'mark',
+    circle(centre, ringRadius),
+    circle(centre, ringRadius / 2),
+    stroke({ x: centre.x - across.x, y: centre.y - across.y }, { x: centre.x + across.x, y: centre.y + across.y }),
+  );
 };
