@@ -33,7 +33,8 @@ const workroom = () => {
       if (state.silent) throw new TypeError('no answer');
       if (init.method !== 'PUT') return answer(200, state.document);
       state.puts += 1;
-      if (state.refuse) return answer(507, { error: { code: 'store.full', message: 'The disk is full.', remedy: 'Make room.' } });
+      if (state.refuse)
+        return answer(507, { error: { code: 'store.full', message: 'The disk is full.', remedy: 'Make room.' } });
       const sent = JSON.parse(String(init.body)) as { revision: number; body: Note };
       if (sent.revision !== state.document.revision) {
         return answer(409, { problem: { code: 'store.stale' }, current: state.document });

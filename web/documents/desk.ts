@@ -62,7 +62,10 @@ export class Desk {
     if (answer.kind !== 'answer') return answer;
     const documents = answer.value.documents.filter((document) => !document.deleted);
     for (const document of documents) this.#open(document);
-    this.#lists.set(kind, documents.map((document) => this.#asEdited(document)));
+    this.#lists.set(
+      kind,
+      documents.map((document) => this.#asEdited(document)),
+    );
     this.#tell();
     return { kind: 'answer', value: documents };
   }
@@ -146,7 +149,11 @@ export class Desk {
     this.#tools.storage.removeItem(unsavedName(id));
     if (kind) {
       const listed = this.#lists.get(kind);
-      if (listed) this.#lists.set(kind, listed.filter((document) => document.id !== id));
+      if (listed)
+        this.#lists.set(
+          kind,
+          listed.filter((document) => document.id !== id),
+        );
     }
     this.#tell();
   }
@@ -210,7 +217,8 @@ export class Desk {
     const sent = this.#entries.get(id);
     this.#tools.later(() => {
       const entry = this.#entries.get(id);
-      if (entry && entry === sent && entry.standing === 'waiting' && !this.#onTheWay.has(id)) void this.#save(id, false);
+      if (entry && entry === sent && entry.standing === 'waiting' && !this.#onTheWay.has(id))
+        void this.#save(id, false);
     }, pause);
   }
 

@@ -111,5 +111,11 @@ export const settled = <Body>(entry: Entry<Body>, choice: 'mine' | 'theirs'): En
   const over = { ...entry, revision: theirs.revision, theirs: null, refusal: null, lastEdit: null, after: [] };
   return choice === 'mine'
     ? { ...over, standing: 'waiting', before: [...entry.before, theirs.body] }
-    : { ...over, standing: 'saved', body: theirs.body, savedAt: theirs.updatedAt, before: [...entry.before, entry.body] };
+    : {
+        ...over,
+        standing: 'saved',
+        body: theirs.body,
+        savedAt: theirs.updatedAt,
+        before: [...entry.before, entry.body],
+      };
 };

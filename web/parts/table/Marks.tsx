@@ -72,13 +72,8 @@ export const Marks = memo(({ marks, scale, picked, onPick }: MarksProps) => (
       if (mark.kind === 'path') return <PathDrawn key={key} mark={mark} />;
       if (mark.kind === 'text') return <TextDrawn key={key} mark={mark} scale={scale} />;
       const inner = <Marks marks={mark.marks} scale={scale} picked={picked} onPick={onPick} />;
-      if (!onPick) {
-        return (
-          <g key={key} role="img" aria-label={mark.label}>
-            {inner}
-          </g>
-        );
-      }
+      // Unless it can be picked, what a screen reader says of it stands beside the table as words.
+      if (!onPick) return <g key={key}>{inner}</g>;
       return (
         // biome-ignore lint/a11y/useSemanticElements: a button element cannot stand inside a drawing.
         <g

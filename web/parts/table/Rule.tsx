@@ -17,7 +17,7 @@ export const Rule = memo(({ view, screen, unit }: RuleProps) => {
   const across = rule(view.left + ruleBreadth / view.scale, view.left + screen.width / view.scale, view.scale, unit);
   const down = rule(view.top + ruleBreadth / view.scale, view.top + screen.height / view.scale, view.scale, unit);
   return (
-    <g className="rule" aria-hidden="true">
+    <g className="rule">
       <rect x={0} y={0} width={screen.width} height={ruleBreadth} />
       <rect x={0} y={0} width={ruleBreadth} height={screen.height} />
       {across.map(({ mm, reach, number }) => {

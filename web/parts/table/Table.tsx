@@ -38,10 +38,9 @@ interface SurfaceProps {
   readonly laid: Laid;
   readonly view: View;
   readonly screen: Screen;
-  readonly unit: Unit;
 }
 
-const Surface = ({ laid, view, screen, unit }: SurfaceProps) => (
+const Surface = ({ laid, view, screen }: SurfaceProps) => (
   <svg className="surface" width={screen.width} height={screen.height} role="presentation">
     <g
       transform={`matrix(${view.scale} 0 0 ${view.scale} ${-view.left * view.scale} ${-view.top * view.scale})`}
@@ -50,7 +49,6 @@ const Surface = ({ laid, view, screen, unit }: SurfaceProps) => (
       {laid.onSheet && <Sheet laid={laid} />}
       <Marks marks={laid.drawing.marks} scale={view.scale} picked={laid.picked} onPick={laid.onPick} />
     </g>
-    <Rule view={view} screen={screen} unit={unit} />
   </svg>
 );
 
@@ -59,7 +57,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
   const laid = useLaid();
   const element = useRef<HTMLDivElement>(null);
   const screen = useScreen(element);
-  const { view, move, fit } = useView(laid, screen);
+  const { view, move, showAll } = useView(laid, screen);
   const [tape, setTape] = useState<TapeEnds | null>(null);
   const help = useId();
   useHands(element, move);
@@ -68,7 +66,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
   const zoom = (factor: number) => move((now) => zoomAt(now, factor, middle));
   const key = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (moveByKey(event.key, move, fit, middle)) event.preventDefault();
+    if (moveByKey(event.key, move, showAll, middle)) event.preventDefault();
   };
   const takeTape = useCallback(() => {
     if (!view || !screen) return;
@@ -95,7 +93,12 @@ export const Table = ({ unit }: { unit: Unit }) => {
         tabIndex={0}
         onKeyDown={key}
       >
-        {shown && <Surface laid={laid} view={view} screen={screen} unit={unit} />}
+        {shown && <Surface laid={laid} view={view} screen={screen} />}
+        {shown && (
+          <svg className="surface rule-surface" width={screen.width} height={screen.height} aria-hidden="true">
+            <Rule view={view} screen={screen} unit={unit} />
+          </svg>
+        )}
         {shown && tape && <Tape ends={tape} view={view} unit={unit} onMove={setTape} />}
       </div>
       <p id={help} className="unseen">
@@ -113,7 +116,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
           <button type="button" onClick={() => zoom(zoomStep)}>
             {words.closer}
           </button>
-          <button type="button" onClick={fit}>
+          <button type="button" onClick={showAll}>
             {words.seeAll}
           </button>
           <button type="button" onClick={takeTape} aria-pressed={tape !== null}>

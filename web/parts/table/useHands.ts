@@ -13,7 +13,7 @@ export const zoomStep = 1.25;
 const panStep = 60;
 
 /** Moves the view by a key; says whether the key was one of the table's. */
-export const moveByKey = (key: string, move: Move, fit: () => void, middle: Point): boolean => {
+export const moveByKey = (key: string, move: Move, showAll: () => void, middle: Point): boolean => {
   const pans: Readonly<Record<string, readonly [number, number]>> = {
     ArrowLeft: [panStep, 0],
     ArrowRight: [-panStep, 0],
@@ -24,7 +24,7 @@ export const moveByKey = (key: string, move: Move, fit: () => void, middle: Poin
   if (pan) move((view) => panBy(view, pan[0], pan[1]));
   else if (key === '+' || key === '=') move((view) => zoomAt(view, zoomStep, middle));
   else if (key === '-' || key === '_') move((view) => zoomAt(view, 1 / zoomStep, middle));
-  else if (key === '0') fit();
+  else if (key === '0') showAll();
   else return false;
   return true;
 };

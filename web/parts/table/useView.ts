@@ -15,7 +15,7 @@ export const useView = (laid: Laid | null, screen: Screen | null) => {
     moved: false,
   });
 
-  const fit = useCallback(() => {
+  const showAll = useCallback(() => {
     if (!laid || !screen || screen.width === 0 || screen.height === 0) return;
     state.current = { subject: laid.subject, screen, moved: false };
     setView(fitView(laid.drawing.bounds, screen, marginFor(screen)));
@@ -24,21 +24,21 @@ export const useView = (laid: Laid | null, screen: Screen | null) => {
   useLayoutEffect(() => {
     if (!laid || !screen || screen.width === 0 || screen.height === 0) return;
     const before = state.current;
-    if (before.subject !== laid.subject || before.screen === null) fit();
+    if (before.subject !== laid.subject || before.screen === null) showAll();
     else if (before.screen !== screen) {
-      if (!before.moved) fit();
+      if (!before.moved) showAll();
       else {
         const old = before.screen;
         state.current = { ...before, screen };
         setView((now) => (now ? resized(now, old, screen) : now));
       }
     }
-  }, [laid, screen, fit]);
+  }, [laid, screen, showAll]);
 
   const move = useCallback((change: (view: View) => View) => {
     state.current.moved = true;
     setView((now) => (now ? change(now) : now));
   }, []);
 
-  return { view, move, fit };
+  return { view, move, showAll };
 };

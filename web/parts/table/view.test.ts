@@ -30,8 +30,14 @@ describe('the view of the table', () => {
   });
 
   it('keeps both points under two fingers', () => {
-    const before = [{ x: 100, y: 200 }, { x: 300, y: 200 }] as const;
-    const after = [{ x: 80, y: 260 }, { x: 480, y: 260 }] as const;
+    const before = [
+      { x: 100, y: 200 },
+      { x: 300, y: 200 },
+    ] as const;
+    const after = [
+      { x: 80, y: 260 },
+      { x: 480, y: 260 },
+    ] as const;
     const seen = pinch(view, before, after);
     expect(near(toTable(seen, after[0]), toTable(view, before[0]))).toBe(true);
     expect(near(toTable(seen, after[1]), toTable(view, before[1]))).toBe(true);
@@ -63,7 +69,9 @@ describe('the rule', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.02, max: 50, noNaN: true }), fc.constantFrom('in', 'cm'), (scale, unit) => {
         const numbered = rule(0, 900 / scale, scale, unit).filter((tick) => tick.number !== null);
-        return numbered.every((tick, index) => index === 0 || (tick.mm - (numbered[index - 1]?.mm ?? 0)) * scale >= 63.9);
+        return numbered.every(
+          (tick, index) => index === 0 || (tick.mm - (numbered[index - 1]?.mm ?? 0)) * scale >= 63.9,
+        );
       }),
       { seed: 20261 },
     );

@@ -57,11 +57,7 @@ export const panBy = (view: View, dx: number, dy: number): View => ({
 });
 
 /** Two fingers that went from `before` to `after`: the two points of the table stay under them. */
-export const pinch = (
-  view: View,
-  before: readonly [Point, Point],
-  after: readonly [Point, Point],
-): View => {
+export const pinch = (view: View, before: readonly [Point, Point], after: readonly [Point, Point]): View => {
   const middle = (pair: readonly [Point, Point]): Point => ({
     x: (pair[0].x + pair[1].x) / 2,
     y: (pair[0].y + pair[1].y) / 2,

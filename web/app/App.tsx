@@ -1,0 +1,113 @@
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { problemWords, webWords } from '../../src/words/index.ts';
+import { Page, Waiting } from '../parts/Page.tsx';
+import { Trouble } from '../parts/Trouble.tsx';
+import { useDesk, useReachable } from './desk-context.ts';
+import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { type Route, routeOf, usePathname } from './router.ts';
+import { Header, Shell } from './Shell.tsx';
+import { SettingsProvider, useUnit } from './settings.tsx';
+import { type Workroom, WorkroomProvider } from './workroom.ts';
+
+const First = lazy(() => import('../first/First.tsx'));
+const Home = lazy(() => import('../home/Home.tsx'));
+const Wearers = lazy(() => import('../wearers/Wearers.tsx'));
+const WearerPage = lazy(() => import('../wearers/WearerPage.tsx'));
+const Patterns = lazy(() => import('../patterns/Patterns.tsx'));
+const PatternPage = lazy(() => import('../patterns/PatternPage.tsx'));
+const Cloths = lazy(() => import('../cloths/Cloths.tsx'));
+const ClothPage = lazy(() => import('../cloths/ClothPage.tsx'));
+const NewMake = lazy(() => import('../makes/NewMake.tsx'));
+const MakePage = lazy(() => import('../makes/MakePage.tsx'));
+
+const Nowhere = () => {
+  const words = problemWords['web.not-here'];
+  return <Page title={words?.message ?? ''}>{words && <p>{words.remedy}</p>}</Page>;
+};
+
+const pageOf = (route: Route): ReactNode => {
+  switch (route.page) {
+    case 'home':
+      return <Home />;
+    case 'wearers':
+      return <Wearers />;
+    case 'wearer':
+      return <WearerPage id={route.id} key={route.id} />;
+    case 'patterns':
+      return <Patterns />;
+    case 'pattern':
+      return <PatternPage id={route.id} key={route.id} />;
+    case 'cloths':
+      return <Cloths />;
+    case 'cloth':
+      return <ClothPage id={route.id} key={route.id} />;
+    case 'make-new':
+      return <NewMake />;
+    case 'make':
+      return <MakePage id={route.id} key={route.id} />;
+    case 'nowhere':
+      return <Nowhere />;
+  }
+};
+
+const opening = <Waiting what={webWords.shell.opening} />;
+
+const Workplace = ({ route, pathname }: { route: Route; pathname: string }) => {
+  const unit = useUnit();
+  return (
+    <Shell unit={unit} header={<Header route={route} />}>
+      <ErrorBoundary place={pathname}>
+        <Suspense fallback={opening}>{pageOf(route)}</Suspense>
+      </ErrorBoundary>
+    </Shell>
+  );
+};
+
+/** Asks what workroom this is, again whenever a silent one begins to answer. */
+const useWorkroom = () => {
+  const desk = useDesk();
+  const reachable = useReachable();
+  const [workroom, setWorkroom] = useState<Workroom | null>(null);
+  const askAgain = useCallback(
+    () =>
+      desk.ask<Workroom>('GET', '/api/workroom').then((answer) => {
+        if (answer.kind === 'answer') setWorkroom(answer.value);
+      }),
+    [desk],
+  );
+  useEffect(() => {
+    if (reachable) void askAgain();
+  }, [askAgain, reachable]);
+  return { workroom, setWorkroom, reachable };
+};
+
+export const App = () => {
+  const { workroom, setWorkroom, reachable } = useWorkroom();
+  const pathname = usePathname();
+  const route = useMemo(() => routeOf(pathname), [pathname]);
+  if (!workroom) {
+    const silent = problemWords['web.silent'];
+    return (
+      <main className="alone">
+        <p className="head-name">{webWords.name}</p>
+        {!reachable && silent ? <Trouble words={silent} /> : opening}
+      </main>
+    );
+  }
+  if (!workroom.started) {
+    return (
+      <ErrorBoundary place="first">
+        <Suspense fallback={opening}>
+          <First onStarted={setWorkroom} />
+        </Suspense>
+      </ErrorBoundary>
+    );
+  }
+  return (
+    <WorkroomProvider value={workroom}>
+      <SettingsProvider waiting={<main className="alone">{opening}</main>}>
+        <Workplace route={route} pathname={pathname} />
+      </SettingsProvider>
+    </WorkroomProvider>
+  );
+};

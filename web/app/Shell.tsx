@@ -1,0 +1,101 @@
+import { type ReactNode, useEffect, useState } from 'react';
+import type { Unit } from '../../src/units/index.ts';
+import { problemWords, webWords } from '../../src/words/index.ts';
+import { Choice } from '../parts/Choice.tsx';
+import { Link } from '../parts/Link.tsx';
+import { NoticeBar } from '../parts/NoticeBar.tsx';
+import { Trouble } from '../parts/Trouble.tsx';
+import { Table } from '../parts/table/Table.tsx';
+import { useReachable } from './desk-context.ts';
+import type { Route } from './router.ts';
+import { useSettings } from './settings.tsx';
+
+const words = webWords.shell;
+
+const places = [
+  { to: '/', name: words.table, pages: ['home', 'make', 'make-new'] },
+  { to: '/wearers', name: words.wearers, pages: ['wearers', 'wearer'] },
+  { to: '/patterns', name: words.patterns, pages: ['patterns', 'pattern'] },
+  { to: '/cloth', name: words.cloths, pages: ['cloths', 'cloth'] },
+] as const satisfies readonly { to: string; name: string; pages: readonly Route['page'][] }[];
+
+const UnitSwitch = () => {
+  const { settings, change } = useSettings();
+  return (
+    <Choice<Unit>
+      legend={words.unit}
+      name="unit"
+      inline
+      value={settings.unit}
+      options={[
+        { value: 'in', label: words.inches },
+        { value: 'cm', label: words.centimetres },
+      ]}
+      onChange={(unit) => change((before) => ({ ...before, unit }))}
+    />
+  );
+};
+
+export const Header = ({ route }: { route: Route }) => (
+  <header className="head">
+    <p className="head-name">{webWords.name}</p>
+    <nav aria-label={words.places}>
+      <ul>
+        {places.map(({ to, name, pages }) => (
+          <li key={to}>
+            <Link to={to} current={(pages as readonly string[]).includes(route.page)}>
+              {name}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+    <UnitSwitch />
+  </header>
+);
+
+type Folded = 'none' | 'table' | 'words';
+
+/** Says it once the workroom has been silent, for as long as it is. */
+const Silence = () => {
+  const reachable = useReachable();
+  const sentence = problemWords['web.silent'];
+  return !reachable && sentence ? <Trouble words={sentence} /> : null;
+};
+
+interface ShellProps {
+  readonly unit: Unit;
+  readonly header: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** The table and the words beside it. The table is mounted once and outlives every page. */
+export const Shell = ({ unit, header, children }: ShellProps) => {
+  const [folded, setFolded] = useState<Folded>('none');
+  useEffect(() => {
+    document.documentElement.dataset.folded = folded;
+  }, [folded]);
+  return (
+    <>
+      <a className="skip" href="#words">
+        {words.skip}
+      </a>
+      {header}
+      <Table unit={unit} />
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form's fields. */}
+      <div className="folding" role="group" aria-label={words.folding}>
+        <button type="button" onClick={() => setFolded(folded === 'table' ? 'none' : 'table')}>
+          {folded === 'table' ? words.unfoldTable : words.foldTable}
+        </button>
+        <button type="button" onClick={() => setFolded(folded === 'words' ? 'none' : 'words')}>
+          {folded === 'words' ? words.unfoldWords : words.foldWords}
+        </button>
+      </div>
+      <main id="words" className="words" tabIndex={-1}>
+        <Silence />
+        <NoticeBar />
+        {children}
+      </main>
+    </>
+  );
+};

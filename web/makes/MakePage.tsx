@@ -1,0 +1,2 @@
+const MakePage = ({ id }: { id: string }) => <p>{id}</p>;
+export default MakePage;

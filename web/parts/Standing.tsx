@@ -1,0 +1,114 @@
+import { useEffect } from 'react';
+import { bodyWords, webWords } from '../../src/words/index.ts';
+import { useDesk } from '../app/desk-context.ts';
+import { useSay } from '../app/settings.tsx';
+import { differences } from '../documents/differences.ts';
+import type { Entry } from '../documents/entry.ts';
+import { Trouble } from './Trouble.tsx';
+
+const words = webWords.saving;
+
+const called = (part: string): string => {
+  const measures = bodyWords.measures as Readonly<Record<string, { readonly name: string }>>;
+  return measures[part]?.name ?? part;
+};
+
+/** Both versions of a document that was also changed elsewhere, and the choice between them. */
+const Conflict = ({ entry }: { entry: Entry }) => {
+  const desk = useDesk();
+  const say = useSay();
+  if (!entry.theirs) return null;
+  const rows = differences(entry.body, entry.theirs.body);
+  return (
+    <section className="trouble" role="alert" aria-label={words.conflict}>
+      <h2>{words.conflict}</h2>
+      <p>{words.conflictAbout}</p>
+      <div className="scrolls">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.differs}</th>
+              <th scope="col">{say.words(words.mine)}</th>
+              <th scope="col">{say.words(words.theirs, { time: say.time(entry.theirs.updatedAt) })}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row.path.join('/')}>
+                <th scope="row">{row.path.map(called).join(', ')}</th>
+                <td>{row.mine ?? words.nothing}</td>
+                <td>{row.theirs ?? words.nothing}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <div className="verbs">
+        <button type="button" className="verb" onClick={() => desk.settle(entry.id, 'mine')}>
+          {words.keepMine}
+        </button>
+        <button type="button" className="verb" onClick={() => desk.settle(entry.id, 'theirs')}>
+          {words.takeTheirs}
+        </button>
+      </div>
+    </section>
+  );
+};
+
+const typing = (target: EventTarget | null) =>
+  target instanceof HTMLElement && target.closest('input[type="text"], textarea') !== null;
+
+/** How a document stands, and taking back what was done to it. */
+export const Standing = ({ entry }: { entry: Entry }) => {
+  const desk = useDesk();
+  const say = useSay();
+  useEffect(() => {
+    const key = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || typing(event.target)) return;
+      event.preventDefault();
+      if (event.shiftKey) desk.redo(entry.id);
+      else desk.undo(entry.id);
+    };
+    window.addEventListener('keydown', key);
+    return () => window.removeEventListener('keydown', key);
+  }, [desk, entry.id]);
+
+  const calm = entry.standing === 'saved' || entry.standing === 'waiting' || entry.standing === 'saving';
+  return (
+    <div className="standing-place">
+      <div className="verbs">
+        <p className="standing">
+          {entry.standing === 'saved' && say.words(words.saved, { time: say.time(entry.savedAt) })}
+          {(entry.standing === 'waiting' || entry.standing === 'saving') && words.waiting}
+        </p>
+        <button
+          type="button"
+          className="verb verb-quiet"
+          disabled={entry.before.length === 0}
+          onClick={() => desk.undo(entry.id)}
+        >
+          {words.undo}
+        </button>
+        <button
+          type="button"
+          className="verb verb-quiet"
+          disabled={entry.after.length === 0}
+          onClick={() => desk.redo(entry.id)}
+        >
+          {words.redo}
+        </button>
+      </div>
+      <div role="status">
+        {!calm && entry.standing === 'unreachable' && <p className="standing">{words.unreachable}</p>}
+      </div>
+      {entry.standing === 'refused' && entry.refusal && (
+        <Trouble words={{ message: `${words.refused} ${entry.refusal.message}`, remedy: entry.refusal.remedy }}>
+          <button type="button" className="verb" onClick={() => desk.again(entry.id)}>
+            {words.again}
+          </button>
+        </Trouble>
+      )}
+      {entry.standing === 'conflict' && <Conflict entry={entry} />}
+    </div>
+  );
+};

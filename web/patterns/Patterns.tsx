@@ -1,0 +1,119 @@
+import { useId, useState } from 'react';
+import { type Pattern, readPatternText } from '../../src/pattern/index.ts';
+import { type ProblemWords, problemWords, webWords } from '../../src/words/index.ts';
+import { useDesk, useDocuments } from '../app/desk-context.ts';
+import { goTo, pathTo } from '../app/router.ts';
+import { useSay } from '../app/settings.tsx';
+import { Link } from '../parts/Link.tsx';
+import { Page, Waiting } from '../parts/Page.tsx';
+import { Trouble } from '../parts/Trouble.tsx';
+import { useHousePatterns } from './pattern-source.ts';
+import { useLayHousePieces } from './useLayHousePieces.ts';
+
+const words = webWords.patterns;
+
+/** Bytes a pattern file may have. Read before the file is, so that a slip of the hand does not stop the page. */
+const mostBytes = 20e6;
+
+const BringIn = () => {
+  const desk = useDesk();
+  const say = useSay();
+  const id = useId();
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<ProblemWords | null>(null);
+
+  const bring = async (file: File) => {
+    if (file.size > mostBytes) {
+      setTrouble(
+        say.problem({ code: 'web.file-too-large', values: { name: file.name, size: Math.round(file.size / 1e6) } }),
+      );
+      return;
+    }
+    const read = readPatternText(await file.text());
+    if (!read.ok) {
+      setTrouble(say.problem(read.problem));
+      return;
+    }
+    const { writePattern } = await import('../../src/pattern/index.ts');
+    const answer = await desk.create('pattern', writePattern(read.value));
+    if (answer.kind === 'answer') goTo(pathTo('pattern', answer.value.id));
+    else setTrouble(answer.kind === 'refusal' ? answer.words : (problemWords['web.silent'] ?? null));
+  };
+
+  const choose = async (file: File | undefined) => {
+    if (!file) return;
+    setTrouble(null);
+    setBusy(true);
+    await bring(file);
+    setBusy(false);
+  };
+  return (
+    <section className="passage" aria-labelledby={`${id}-h`}>
+      <h2 id={`${id}-h`}>{words.bringIn}</h2>
+      <p className="hint">{words.bringInAbout}</p>
+      {trouble && <Trouble words={trouble} />}
+      <div className="field">
+        <label htmlFor={id}>{words.file}</label>
+        <input
+          id={id}
+          type="file"
+          accept=".json,application/json"
+          onChange={(event) => {
+            void choose(event.target.files?.[0]);
+            event.target.value = '';
+          }}
+        />
+      </div>
+      {busy && <Waiting what={words.reading} />}
+    </section>
+  );
+};
+
+const Patterns = () => {
+  const house = useHousePatterns();
+  const asked = useDocuments<Pattern>('pattern');
+  const say = useSay();
+  useLayHousePieces('patterns');
+  return (
+    <Page title={words.title}>
+      <section className="passage" aria-labelledby="house">
+        <h2 id="house">{words.house}</h2>
+        {!house && <Waiting what={webWords.shell.opening} />}
+        <ul className="plain-list">
+          {house?.map((pattern) => (
+            <li key={pattern.id}>
+              <Link to={pathTo('pattern', `house:${pattern.id}`)}>{pattern.name}</Link>
+              <p>{pattern.about}</p>
+              <p className="note">
+                {say.words(words.sizesRange, {
+                  for: words.for[pattern.for],
+                  first: pattern.chart[0]?.id ?? '',
+                  last: pattern.chart.at(-1)?.id ?? '',
+                })}
+              </p>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section className="passage" aria-labelledby="brought">
+        <h2 id="brought">{words.brought}</h2>
+        {asked.state === 'asking' && <Waiting what={webWords.shell.opening} />}
+        {asked.state === 'refused' && <Trouble words={asked.words} />}
+        {asked.state === 'here' && asked.value.length === 0 && <p>{words.noneBrought}</p>}
+        {asked.state === 'here' && asked.value.length > 0 && (
+          <ul className="plain-list">
+            {asked.value.map(({ id, body }) => (
+              <li key={id}>
+                <Link to={pathTo('pattern', id)}>{body.name}</Link>
+                <p>{body.about}</p>
+              </li>
+            ))}
+          </ul>
+        )}
+      </section>
+      <BringIn />
+    </Page>
+  );
+};
+
+export default Patterns;

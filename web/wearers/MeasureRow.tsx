@@ -1,0 +1,148 @@
+import { useState } from 'react';
+import {
+  checkMeasure,
+  type Doubt,
+  describeMeasure,
+  type MeasureId,
+  type MeasureSet,
+  type Reading,
+} from '../../src/body/index.ts';
+import { bodyWords, webWords } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
+import { LengthField } from '../parts/LengthField.tsx';
+import { namesUnit, plainUnit } from '../parts/written.ts';
+import { readApart, readingsOf, together, withReading } from './readings.ts';
+
+const words = webWords.wearers;
+
+interface MeasureRowProps {
+  readonly wearer: string;
+  readonly set: MeasureSet;
+  readonly measure: MeasureId;
+  readonly doubt: Doubt | undefined;
+  readonly onChange: (change: (set: MeasureSet) => MeasureSet, name: string) => void;
+  readonly onFocus: (measure: MeasureId) => void;
+}
+
+const purposeOf = (measure: MeasureId) => (measure === 'stature' ? 'stature' : 'measure');
+
+/** One measure: how it is taken, what was read, a second reading, left and right, and what seems doubtful. */
+export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: MeasureRowProps) => {
+  const say = useSay();
+  const described = describeMeasure(measure);
+  const [wantsSecond, setWantsSecond] = useState(false);
+  const [wantsApart, setWantsApart] = useState(false);
+  const apart = described.sides !== null && (wantsApart || readApart(set, measure));
+  const sides: readonly Reading['side'][] = apart ? ['left', 'right'] : ['both'];
+  const anyRead = set.readings.some((reading) => reading.measure === measure);
+
+  const nameOf = (side: Reading['side'], place: number) => {
+    const name = side === 'both' ? described.name : say.words(words[side], { measure: described.name });
+    return place === 0 ? name : say.words(words.secondLabel, { measure: name });
+  };
+  const field = (side: Reading['side'], place: number) => {
+    const reading = readingsOf(set, measure, side)[place];
+    return (
+      <LengthField
+        key={`${side} ${place}`}
+        label={nameOf(side, place)}
+        place={`${wearer}/${set.id}/${measure}/${side}/${place}`}
+        mm={reading?.mm ?? null}
+        written={reading?.written ?? null}
+        purpose={purposeOf(measure)}
+        hint={place === 0 && side !== 'right' ? described.how : undefined}
+        check={(mm) => checkMeasure(measure, mm)}
+        onFocus={() => onFocus(measure)}
+        onCommit={(mm, written) =>
+          onChange(
+            (before) =>
+              withReading(before, measure, side, place, mm === null || written === null ? null : { mm, written }),
+            `${set.id} ${measure} ${side} ${place}`,
+          )
+        }
+      >
+        {reading && namesUnit(reading.written) && !reading.written.endsWith(` ${plainUnit(say.unit, 'measure')}`) && (
+          <span className="note">{say.words(words.asWritten, { written: reading.written })}</span>
+        )}
+      </LengthField>
+    );
+  };
+  const latest = readingsOf(set, measure, sides[0] ?? 'both');
+  const [usualLow, usualHigh] = described.usual;
+  const unusual = latest.map((reading) => reading.mm).find((mm) => mm < usualLow || mm > usualHigh);
+  return (
+    <div className="measure">
+      {sides.map((side) => (
+        <div key={side}>
+          {field(side, 0)}
+          {(wantsSecond || readingsOf(set, measure, side).length > 1) && field(side, 1)}
+        </div>
+      ))}
+      {!apart && latest.length > 1 && (
+        <p className="note">{say.words(words.used, { length: say.length(latest.at(-1)?.mm ?? 0) })}</p>
+      )}
+      <div aria-live="polite">
+        {doubt ? (
+          <p className="field-trouble">
+            {say.words(bodyWords.doubtful, {
+              measure: described.name,
+              length: { mm: doubt.mm },
+              low: { mm: doubt.low },
+              high: { mm: doubt.high },
+            })}{' '}
+            {words.likelyAbout}
+          </p>
+        ) : (
+          unusual !== undefined && (
+            <p className="field-trouble">
+              {say.words(bodyWords.unusual, {
+                measure: described.name,
+                length: { mm: unusual },
+                low: { mm: usualLow },
+                high: { mm: usualHigh },
+              })}
+            </p>
+          )
+        )}
+      </div>
+      {anyRead && (
+        <div className="verbs measure-verbs">
+          {latest.length === 1 && !wantsSecond && (
+            <button
+              type="button"
+              className="verb verb-quiet"
+              aria-label={say.words(words.secondOf, { measure: described.name })}
+              onClick={() => setWantsSecond(true)}
+            >
+              {words.second}
+            </button>
+          )}
+          {described.sides !== null && !apart && (
+            <button
+              type="button"
+              className="verb verb-quiet"
+              aria-label={say.words(words.apartOf, { measure: described.name })}
+              onClick={() => setWantsApart(true)}
+            >
+              {words.apart}
+            </button>
+          )}
+          {described.sides !== null && apart && (
+            <button
+              type="button"
+              className="verb verb-quiet"
+              aria-label={say.words(words.togetherOf, { measure: described.name })}
+              onClick={() => {
+                setWantsApart(false);
+                const chosen = described.sides ?? 'larger';
+                onChange((before) => together(before, measure, chosen), `${set.id} ${measure} together`);
+              }}
+            >
+              {words.together}
+            </button>
+          )}
+        </div>
+      )}
+    </div>
+  );
+};

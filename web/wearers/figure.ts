@@ -1,0 +1,362 @@
+import { type MeasureId, type Measures, measureIds } from '../../src/body/index.ts';
+import type { Drawing, Mark } from '../../src/draw/index.ts';
+import { drawingOf, filledMark, pathMark, textMark } from '../../src/draw/index.ts';
+import {
+  applyToPath,
+  line,
+  mirrorX,
+  type Path,
+  type Point,
+  smoothThrough,
+  translation,
+} from '../../src/geometry/index.ts';
+
+/** What the figure is drawn from, mm; y is down from the crown, x outward from the middle. */
+interface Figure {
+  readonly at: (id: MeasureId) => number;
+  readonly crown: number;
+  readonly chin: number;
+  readonly nape: number;
+  readonly bust: number;
+  readonly waist: number;
+  readonly hip: number;
+  readonly crotch: number;
+  readonly knee: number;
+  readonly ankle: number;
+  readonly floor: number;
+  readonly neck: Point;
+  readonly shoulder: Point;
+  readonly elbow: Point;
+  readonly wrist: Point;
+  readonly armhole: Point;
+}
+
+/** Half the breadth of a girth that is about `flat` times as deep as it is broad (Ramanujan's first approximation, turned round). */
+const halfBreadth = (girth: number, flat: number): number =>
+  girth / (Math.PI * (3 * (1 + flat) - Math.sqrt((3 + flat) * (1 + 3 * flat))));
+
+const figureOf = (measures: Measures): Figure => {
+  const at = (id: MeasureId): number => {
+    const mm = measures[id];
+    if (mm === undefined) throw new Error(`the figure lacks ${id}`);
+    return mm;
+  };
+  const stature = at('stature');
+  const nape = stature - at('napeHeight');
+  const waist = stature - at('waistHeight');
+  const drop = at('shoulderDrop');
+  const neck = { x: halfBreadth(at('neckBaseGirth'), 0.9), y: nape - 8 };
+  const out = Math.sqrt(Math.max(at('shoulderLength') ** 2 - drop ** 2, 400));
+  const shoulder = { x: neck.x + out, y: neck.y + drop };
+  const armLength = at('armLength');
+  // Arms hang a little away from the body, so that the sides can be seen.
+  const lean = 0.2;
+  const along = (share: number): Point => ({
+    x: shoulder.x + 12 + Math.sin(lean) * armLength * share,
+    y: shoulder.y + Math.cos(lean) * armLength * share,
+  });
+  return {
+    at,
+    crown: 0,
+    chin: nape - 70,
+    nape,
+    bust: neck.y + at('bustDepth') * 0.94,
+    waist,
+    hip: waist + at('waistToHip'),
+    crotch: stature - at('insideLeg'),
+    knee: stature - at('kneeHeight'),
+    ankle: stature - 95,
+    floor: stature,
+    neck,
+    shoulder,
+    elbow: along(0.56),
+    wrist: along(1),
+    armhole: { x: Math.max(at('acrossBack') / 2, at('chestBreadth') / 2 - 22), y: nape + at('armholeDepth') },
+  };
+};
+
+const p = (x: number, y: number): Point => ({ x, y });
+
+/** The right side of the figure as seen, from the crown down the outside and up the inside of the leg. */
+const halfOutline = (f: Figure): readonly Path[] => {
+  const head = halfBreadth(f.at('headGirth'), 1.22);
+  const thigh = f.at('thighGirth') / Math.PI;
+  const legIn = 14;
+  const kneeBroad = f.at('kneeGirth') / Math.PI;
+  const calf = f.at('calfGirth') / Math.PI;
+  const ankle = f.at('ankleGirth') / Math.PI;
+  const knee = legIn + 12;
+  const calfLevel = f.knee + (f.ankle - f.knee) * 0.32;
+  const arm = f.at('upperArmGirth') / Math.PI / 2;
+  const elbow = f.at('elbowGirth') / Math.PI / 2.2;
+  const wrist = f.at('wristGirth') / Math.PI / 1.8;
+  const half = (id: 'chestBreadth' | 'waistBreadth' | 'hipBreadth') => f.at(id) / 2;
+  const skull = smoothThrough(
+    [p(0, f.crown), p(head * 0.95, f.crown + 75), p(head * 0.8, f.chin - 45), p(0, f.chin + 8)],
+    { startTangent: p(1, 0), endTangent: p(-1, 0.1) },
+  );
+  const neck = smoothThrough([p(f.neck.x * 0.86, f.chin - 22), p(f.neck.x * 0.9, f.neck.y - 30), f.neck, f.shoulder], {
+    endTangent: p(1, 0.5),
+  });
+  const upper = p((f.shoulder.x + f.elbow.x) / 2, (f.shoulder.y + f.elbow.y) / 2);
+  const armOut = smoothThrough(
+    [f.shoulder, p(upper.x + arm, upper.y - 30), p(f.elbow.x + elbow, f.elbow.y), p(f.wrist.x + wrist, f.wrist.y)],
+    { startTangent: p(1, 0.9) },
+  );
+  const hand = smoothThrough([
+    p(f.wrist.x + wrist, f.wrist.y),
+    p(f.wrist.x + wrist + 20, f.wrist.y + 70),
+    p(f.wrist.x + 14, f.wrist.y + 175),
+    p(f.wrist.x - wrist, f.wrist.y + 90),
+    p(f.wrist.x - wrist, f.wrist.y),
+  ]);
+  const armIn = smoothThrough([
+    p(f.wrist.x - wrist, f.wrist.y),
+    p(f.elbow.x - elbow, f.elbow.y),
+    p(upper.x - arm * 0.75, upper.y + 30),
+    p(f.armhole.x + 6, f.armhole.y - 12),
+  ]);
+  const side = smoothThrough([
+    p(f.armhole.x + 6, f.armhole.y - 12),
+    p(half('chestBreadth') * 0.99, f.bust),
+    p(half('waistBreadth'), f.waist),
+    p(half('hipBreadth'), f.hip),
+    p(legIn / 2 + thigh, f.crotch + 30),
+    p(knee + kneeBroad / 2 + kneeBroad / 2, f.knee),
+    p(knee + calf / 2 + calf / 2, calfLevel),
+    p(knee + 8 + ankle, f.ankle),
+  ]);
+  const foot = smoothThrough([
+    p(knee + 8 + ankle, f.ankle),
+    p(knee + 34 + ankle, f.floor - 26),
+    p(knee + 6, f.floor - 14),
+    p(knee + 8, f.ankle),
+  ]);
+  const inside = smoothThrough([
+    p(knee + 8, f.ankle),
+    p(knee, calfLevel),
+    p(knee, f.knee),
+    p(legIn / 2, f.crotch + 12),
+    p(0, f.crotch),
+  ]);
+  return [skull, neck, armOut, hand, armIn, side, foot, inside];
+};
+
+/** Half the breadth of the trunk at a height, by its levels. */
+const trunkAt = (f: Figure, y: number): number => {
+  const levels: readonly (readonly [number, number])[] = [
+    [f.armhole.y, f.armhole.x + 4],
+    [f.bust, f.at('chestBreadth') / 2],
+    [f.waist, f.at('waistBreadth') / 2],
+    [f.hip, f.at('hipBreadth') / 2],
+    [f.crotch + 30, 7 + f.at('thighGirth') / Math.PI],
+  ];
+  const next = levels.findIndex(([level]) => level >= y);
+  const [below, above] = [levels[Math.max(next, 1)], levels[Math.max(next, 1) - 1]];
+  if (!below || !above || next === -1) return levels.at(-1)?.[1] ?? 0;
+  const share = Math.min(Math.max((y - above[0]) / (below[0] - above[0]), 0), 1);
+  return above[1] + (below[1] - above[1]) * share;
+};
+
+/** The tape round something: the half that is seen. */
+const round = (middle: Point, half: number, sag = 0.16): Path => {
+  const kappa = 0.5523;
+  const depth = half * sag;
+  const [left, right] = [p(middle.x - half, middle.y), p(middle.x + half, middle.y)];
+  return [
+    {
+      kind: 'cubic',
+      from: left,
+      control1: p(left.x, left.y + depth * kappa),
+      control2: p(middle.x - half * kappa, middle.y + depth),
+      to: p(middle.x, middle.y + depth),
+    },
+    {
+      kind: 'cubic',
+      from: p(middle.x, middle.y + depth),
+      control1: p(middle.x + half * kappa, middle.y + depth),
+      control2: p(right.x, right.y + depth * kappa),
+      to: right,
+    },
+  ];
+};
+
+type Side = 'front' | 'back';
+type Tape = { readonly side: Side; readonly path: Path };
+
+/** Where the tape goes for a measure; undefined where words tell it better (depths are seen from the side). */
+const tapeOf = (f: Figure, id: MeasureId): Tape | undefined => {
+  const level = (y: number, side: Side = 'front'): Tape => ({ side, path: round(p(0, y), trunkAt(f, y) + 4) });
+  const straight = (side: Side, ...points: readonly Point[]): Tape => ({
+    side,
+    path: points.slice(1).map((to, index) => line(points[index] as Point, to)),
+  });
+  const height = (y: number): Tape => straight('back', p(-f.shoulder.x - 150, y), p(-f.shoulder.x - 150, f.floor));
+  const legMiddle = 20 + f.at('thighGirth') / Math.PI / 2;
+  const bustPoint = p(f.at('bustSpan') / 2, f.bust);
+  const upper = p((f.shoulder.x + f.elbow.x) / 2 + 4, (f.shoulder.y + f.elbow.y) / 2);
+  const upperBust = f.armhole.y - 20;
+  const legRound = (y: number, girth: MeasureId, inset: number): Tape => ({
+    side: 'front',
+    path: round(p(inset + f.at(girth) / Math.PI / 2, y), f.at(girth) / Math.PI / 2 + 3),
+  });
+  switch (id) {
+    case 'stature':
+      return height(f.crown);
+    case 'napeHeight':
+      return height(f.nape);
+    case 'waistHeight':
+      return height(f.waist);
+    case 'kneeHeight':
+      return height(f.knee);
+    case 'insideLeg':
+      return straight('front', p(0, f.crotch), p(0, f.floor));
+    case 'bustGirth':
+      return level(f.bust);
+    case 'upperBustGirth':
+      return { side: 'front', path: round(p(0, upperBust), f.armhole.x + 4) };
+    case 'underBustGirth':
+      return level(f.bust + 75);
+    case 'waistGirth':
+      return level(f.waist);
+    case 'abdomenGirth':
+      return level(f.waist + f.at('waistToHip') * 0.5);
+    case 'hipGirth':
+      return level(f.hip);
+    case 'waistToHip':
+      return straight('front', p(trunkAt(f, f.waist) + 8, f.waist), p(trunkAt(f, f.hip) + 8, f.hip));
+    case 'neckBaseGirth':
+      return { side: 'front', path: round(p(0, f.neck.y), f.neck.x + 2, 0.75) };
+    case 'shoulderLength':
+      return straight('front', f.neck, f.shoulder);
+    case 'shoulderDrop':
+      return straight('front', p(f.shoulder.x, f.neck.y), f.shoulder);
+    case 'acrossBack':
+      return straight(
+        'back',
+        p(-f.at('acrossBack') / 2, f.nape + f.at('armholeDepth') / 2),
+        p(f.at('acrossBack') / 2, f.nape + f.at('armholeDepth') / 2),
+      );
+    case 'acrossFront':
+      return straight(
+        'front',
+        p(-f.at('acrossFront') / 2, f.nape + f.at('armholeDepth') / 2),
+        p(f.at('acrossFront') / 2, f.nape + f.at('armholeDepth') / 2),
+      );
+    case 'armholeDepth':
+      return straight('back', p(0, f.nape), p(0, f.nape + f.at('armholeDepth')));
+    case 'backWaistLength':
+      return straight('back', p(0, f.nape), p(0, f.waist));
+    case 'frontWaistLength':
+      return straight('front', f.neck, bustPoint, p(bustPoint.x, f.waist));
+    case 'bustDepth':
+      return straight('front', f.neck, bustPoint);
+    case 'bustSpan':
+      return straight('front', p(-bustPoint.x, f.bust), bustPoint);
+    case 'upperArmGirth':
+      return { side: 'front', path: round(upper, f.at('upperArmGirth') / Math.PI / 2 + 4, 0.3) };
+    case 'elbowGirth':
+      return { side: 'front', path: round(f.elbow, f.at('elbowGirth') / Math.PI / 2 + 2, 0.3) };
+    case 'wristGirth':
+      return { side: 'front', path: round(f.wrist, f.at('wristGirth') / Math.PI / 2 + 5, 0.3) };
+    case 'handGirth':
+      return { side: 'front', path: round(p(f.wrist.x + 10, f.wrist.y + 80), 44, 0.3) };
+    case 'armLength':
+      return straight('front', f.shoulder, p(f.elbow.x + f.at('elbowGirth') / Math.PI / 2, f.elbow.y), f.wrist);
+    case 'bodyRise':
+      return straight(
+        'back',
+        p(trunkAt(f, f.waist) + 8, f.waist),
+        p(trunkAt(f, f.waist) + 8, f.waist + f.at('bodyRise')),
+      );
+    case 'crotchLength':
+    case 'crotchLengthFront':
+      return straight('front', p(0, f.waist), p(0, f.crotch));
+    case 'crotchLengthBack':
+      return straight('back', p(0, f.waist), p(0, f.crotch));
+    case 'thighGirth':
+      return legRound(f.crotch + 40, 'thighGirth', 7);
+    case 'kneeGirth':
+      return legRound(f.knee, 'kneeGirth', 26);
+    case 'calfGirth':
+      return legRound(f.knee + (f.ankle - f.knee) * 0.32, 'calfGirth', 26);
+    case 'ankleGirth':
+      return legRound(f.ankle, 'ankleGirth', 34);
+    case 'heelGirth':
+      return { side: 'front', path: round(p(legMiddle, f.floor - 55), 52, 0.4) };
+    case 'headGirth':
+      return { side: 'front', path: round(p(0, f.crown + 80), halfBreadth(f.at('headGirth'), 1.22) * 0.98 + 3) };
+    case 'shoulderGirth':
+      return {
+        side: 'front',
+        path: round(p(0, f.shoulder.y + 75), f.shoulder.x + f.at('upperArmGirth') / Math.PI / 1.7),
+      };
+    case 'chestBreadth':
+      return straight('front', p(-f.at('chestBreadth') / 2, f.bust), p(f.at('chestBreadth') / 2, f.bust));
+    case 'waistBreadth':
+      return straight('front', p(-f.at('waistBreadth') / 2, f.waist), p(f.at('waistBreadth') / 2, f.waist));
+    case 'hipBreadth':
+      return straight('front', p(-f.at('hipBreadth') / 2, f.hip), p(f.at('hipBreadth') / 2, f.hip));
+    case 'chestDepth':
+    case 'waistDepth':
+    case 'hipDepth':
+      return undefined;
+  }
+};
+
+/** Space between the front and the back view, mm. */
+const apart = 760;
+
+export interface FigureWords {
+  readonly label: string;
+  readonly front: string;
+  readonly back: string;
+  /** What stands at the tape: the measure's name and length. */
+  readonly tape: string;
+}
+
+/**
+ * A figure drawn from measures, front and back, in the blue of the body; the tape of one measure laid on it.
+ * `measures` must be whole (see completeMeasures). Throws on a lack.
+ */
+export const drawFigure = (measures: Measures, focused: MeasureId | null, words: FigureWords): Drawing => {
+  const f = figureOf(measures);
+  const right = halfOutline(f);
+  const left = right.map((path) => applyToPath(mirrorX(0), path));
+  const both = [...right, ...left];
+  const moved = (path: Path, side: Side): Path =>
+    side === 'front' ? path : applyToPath(translation(p(apart, 0)), path);
+  const size = f.floor / 42;
+  const marks: Mark[] = [
+    pathMark('body', 'body', ...both),
+    pathMark('body', 'body', ...both.map((path) => moved(path, 'back'))),
+    textMark('words', 'mark', p(0, f.floor + size * 2), words.front, size, { anchor: 'middle' }),
+    textMark('words', 'mark', p(apart, f.floor + size * 2), words.back, size, { anchor: 'middle' }),
+  ];
+  const tape = focused ? tapeOf(f, focused) : undefined;
+  if (tape) {
+    const path = moved(tape.path, tape.side);
+    const start = path[0]?.from;
+    const end = path.at(-1)?.to;
+    marks.push({ kind: 'path', layer: 'marks', ink: 'cut', paths: [path] });
+    for (const at of [start, end]) {
+      if (at)
+        marks.push(
+          filledMark('marks', 'mark', [
+            line(p(at.x - 5, at.y - 5), p(at.x + 5, at.y - 5)),
+            line(p(at.x + 5, at.y - 5), p(at.x + 5, at.y + 5)),
+            line(p(at.x + 5, at.y + 5), p(at.x - 5, at.y + 5)),
+            line(p(at.x - 5, at.y + 5), p(at.x - 5, at.y - 5)),
+          ]),
+        );
+    }
+  }
+  if (words.tape)
+    marks.push(
+      textMark('words', 'mark', p(apart / 2, -size * 2), words.tape, size * 1.15, { anchor: 'middle', weight: 'bold' }),
+    );
+  return drawingOf(words.label, marks, 40);
+};
+
+/** Whether every measure the figure is drawn from is there. */
+export const isWhole = (measures: Measures): boolean => measureIds.every((id) => measures[id] !== undefined);

@@ -1,0 +1,44 @@
+import type { MeasureId, MeasureSet, Reading } from '../../src/body/index.ts';
+
+type Side = Reading['side'];
+
+/** The readings of one measure and side, in the order they were taken. */
+export const readingsOf = (set: MeasureSet, measure: MeasureId, side: Side): readonly Reading[] =>
+  set.readings.filter((reading) => reading.measure === measure && reading.side === side);
+
+/** True when left and right of a measure are entered apart. */
+export const readApart = (set: MeasureSet, measure: MeasureId): boolean =>
+  set.readings.some((reading) => reading.measure === measure && reading.side !== 'both');
+
+/**
+ * The set with the reading number `place` (0 the first, 1 the second) of a measure and side put, or taken
+ * away with null. What was read for both sides gives way to what is read for one.
+ */
+export const withReading = (
+  set: MeasureSet,
+  measure: MeasureId,
+  side: Side,
+  place: number,
+  read: { readonly mm: number; readonly written: string } | null,
+): MeasureSet => {
+  let seen = -1;
+  let put = false;
+  const readings = set.readings.flatMap((reading): Reading[] => {
+    if (reading.measure !== measure) return [reading];
+    if (reading.side !== side) return side === 'both' || reading.side !== 'both' ? [reading] : [];
+    seen += 1;
+    if (seen !== place) return [reading];
+    put = true;
+    return read ? [{ ...reading, ...read }] : [];
+  });
+  if (read && !put) readings.push({ measure, side, ...read });
+  return { ...set, readings };
+};
+
+/** The set with the two sides of a measure taken as one: the larger of what was read apart, or what is given. */
+export const together = (set: MeasureSet, measure: MeasureId, chosen: 'larger' | 'smaller'): MeasureSet => {
+  const apart = set.readings.filter((reading) => reading.measure === measure && reading.side !== 'both');
+  const kept = apart.toSorted((a, b) => (chosen === 'larger' ? b.mm - a.mm : a.mm - b.mm))[0];
+  const others = set.readings.filter((reading) => reading.measure !== measure || reading.side === 'both');
+  return { ...set, readings: kept ? [...others, { ...kept, side: 'both' }] : others };
+};
