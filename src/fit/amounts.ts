@@ -1,5 +1,7 @@
 import type { MeasureId, Measures } from '../body/index.ts';
-import type { Pattern, Piece } from '../pattern/index.ts';
+import { pathStart } from '../geometry/index.ts';
+import { dartsOf, type Pattern, type Piece } from '../pattern/index.ts';
+import { bustDart } from './bust-dart.ts';
 import type { SizeFigures } from './figures.ts';
 import type { Reason } from './starting-size.ts';
 import { usualEase } from './usual-ease.ts';
@@ -28,20 +30,15 @@ const leastSmallBust = 25;
 /** The most one step of each bust alteration takes on a front half, mm: beyond it a side dart alone no longer shapes it. */
 const mostPerFront = { 'full-bust': 60, 'small-bust': 40 } as const;
 
+/** As far as one step shortens or lengthens, mm. */
+const mostShorter = 150;
+const mostLonger = 200;
+
 /** A length under this is within what a hem or the wearer's posture does. */
 export const leastLength = 10;
 
 /** An amount a person can mark: whole millimetres. */
 const markable = (mm: number): number => Math.round(mm) + 0;
-
-/** A front that a bust alteration can open: it knows its bust point and has a dart that may aim at it. */
-const frontWithDart = (size: Pattern['sizes'][number]): Piece | undefined =>
-  size.garment.pieces.find(
-    (piece) =>
-      piece.role === 'front' &&
-      piece.landmarks.some((landmark) => landmark.id === 'bust-point') &&
-      piece.darts.some((dart) => dart.aims === undefined || dart.aims === 'bust-point'),
-  );
 
 export interface BustAmount {
   readonly alteration: SuggestedAlteration | null;
@@ -78,11 +75,17 @@ export const bustAmount = (
   if (Math.abs(wanted) < leastBustAlteration || (wanted < 0 && -wanted < leastSmallBust)) {
     return none({ code: 'fit.bust-none', values: { wanted: { mm: wanted }, least: { mm: leastBustAlteration } } });
   }
-  if (!frontWithDart(size)) return none({ code: 'fit.bust-no-dart', values: { wanted: { mm: wanted } } });
+  const front = size.garment.pieces.find((piece) => piece.role === 'front' && bustDart(piece) !== null);
+  const dart = front ? bustDart(front) : null;
+  if (!dart) return none({ code: 'fit.bust-no-dart', values: { wanted: { mm: wanted } } });
   // A front on the fold is one piece of two halves, a pair is two pieces: the bust has two halves either way.
   const count = 2;
   const name = wanted > 0 ? 'full-bust' : 'small-bust';
-  const most = mostPerFront[name];
+  // Whole millimetres, and a dart is not closed to its last one.
+  const most = wanted > 0 ? mostPerFront[name] : Math.min(mostPerFront[name], Math.floor(dart.mostOut - 1));
+  if (most * count < leastBustAlteration) {
+    return none({ code: 'fit.bust-shallow-dart', values: { wanted: { mm: wanted }, most: { mm: dart.mostOut } } });
+  }
   const perPiece = Math.max(-most, Math.min(most, markable(wanted / count)));
   const beyond = wanted - perPiece * count;
   const alteration: SuggestedAlteration = {
@@ -106,37 +109,65 @@ export const bustAmount = (
           bust: { mm: bust },
           liked: { mm: likedEase },
           finished: { mm: girth.finished },
+          wanted: { mm: wanted },
           total: { mm: alteration.total },
           perFront: { mm: perPiece },
         },
       },
       ...(Math.abs(beyond) >= leastBustAlteration
-        ? [{ code: 'fit.bust-beyond', values: { most: { mm: most }, left: { mm: beyond } } }]
+        ? [
+            {
+              code: wanted > 0 ? 'fit.bust-beyond' : 'fit.bust-small-beyond',
+              values: { most: { mm: most }, left: { mm: beyond } },
+            },
+          ]
         : []),
     ],
   };
 };
 
 interface LengthZone {
-  readonly level: 'body-above-waist' | 'sleeve';
+  /** As the alteration names it. */
+  readonly where: 'above-waist' | 'sleeve';
   readonly measure: MeasureId;
   readonly reason: string;
   readonly carries: (piece: Piece) => boolean;
 }
+
+/**
+ * How far a piece can be shortened at its lengthening line before the lower part would lie over a corner or a dart
+ * above it, mm. Of several lines the one the alteration uses: on a sleeve the lowest, above the waist the one next to it.
+ */
+const roomToShorten = (piece: Piece, zone: LengthZone): number => {
+  const waist = piece.levels.find((level) => level.id === 'waist')?.from.y ?? Infinity;
+  const below = zone.where === 'sleeve' ? Infinity : waist;
+  const line = Math.max(
+    ...piece.lines
+      .filter(({ kind }) => kind === 'lengthen-or-shorten')
+      .map(({ path }) => pathStart(path).y)
+      .filter((y) => y < below),
+  );
+  if (!Number.isFinite(line)) return Infinity;
+  const marks = [
+    ...piece.runs.map((run) => pathStart(run.path).y),
+    ...dartsOf(piece).flatMap(({ point, legs }) => [point.y, legs[0].y, legs[1].y]),
+  ];
+  return line - Math.max(...marks.filter((y) => y < line));
+};
 
 const trunk: readonly Piece['role'][] = ['front', 'back'];
 
 /** Zones that a body measure decides by itself. Below the waist it is where she wants the hem to land, which no measure says. */
 const zones: readonly LengthZone[] = [
   {
-    level: 'body-above-waist',
+    where: 'above-waist',
     measure: 'backWaistLength',
     reason: 'fit.length-back-waist',
     carries: (piece) => trunk.includes(piece.role) && piece.levels.some((level) => level.id === 'waist'),
   },
   {
     // A sleeve that does not reach the elbow ends where it looks well, whatever the arm's length.
-    level: 'sleeve',
+    where: 'sleeve',
     measure: 'armLength',
     reason: 'fit.length-sleeve',
     carries: (piece) => piece.role === 'sleeve' && piece.levels.some((level) => level.id === 'elbow'),
@@ -157,9 +188,11 @@ export const lengthAmounts = (
   const alterations: SuggestedAlteration[] = [];
   const reasons: Reason[] = [];
   for (const zone of zones) {
-    const count = pieces
-      .filter(zone.carries)
-      .reduce((sum, piece) => sum + (piece.cut.find((order) => order.layer === 'shell')?.count ?? 0), 0);
+    const carriers = pieces.filter(zone.carries);
+    const count = carriers.reduce(
+      (sum, piece) => sum + (piece.cut.find((order) => order.layer === 'shell')?.count ?? 0),
+      0,
+    );
     const body = measures[zone.measure];
     const chart = figures.body[zone.measure];
     if (count === 0 || body === undefined || chart === undefined) continue;
@@ -167,20 +200,25 @@ export const lengthAmounts = (
       reasons.push({ code: 'fit.length-not-measured', values: { measure: zone.measure } });
       continue;
     }
-    const amount = markable(body - chart);
+    const wanted = markable(body - chart);
+    const room = Math.floor(Math.min(...carriers.map((piece) => roomToShorten(piece, zone))) - 1);
+    const amount = Math.max(-mostShorter, -room, Math.min(mostLonger, wanted));
     if (Math.abs(amount) < leastLength) continue;
     alterations.push({
-      id: `lengthen-shorten-${zone.level}`,
+      id: `lengthen-${zone.where}`,
       alteration: 'lengthen-shorten',
       version: 1,
       on: true,
-      params: { level: zone.level, amount },
+      params: { where: zone.where, amount },
       // Each piece is made longer by the whole amount; nothing is shared out.
       total: amount,
       perPiece: amount,
       count,
     });
     reasons.push({ code: zone.reason, values: { body: { mm: body }, chart: { mm: chart }, amount: { mm: amount } } });
+    if (Math.abs(wanted - amount) >= leastLength) {
+      reasons.push({ code: 'fit.length-beyond', values: { amount: { mm: amount }, left: { mm: wanted - amount } } });
+    }
   }
   return { alterations, reasons };
 };

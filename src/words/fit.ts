@@ -59,17 +59,23 @@ export const fitWords = {
     'fit.bust-none':
       'No bust alteration: it would be {wanted} in all, and spare or missing ease that small is not worth the work.',
     'fit.bust-full':
-      'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
+      'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {wanted} in all: {total}, {perFront} on each front.',
     'fit.bust-small':
-      'Small bust: {bust} and {liked} of ease against a finished {finished} ask for {total} in all, {perFront} on each front.',
+      'Small bust: {bust} and {liked} of ease against a finished {finished} ask for {wanted} in all: {total}, {perFront} on each front.',
     'fit.bust-beyond':
       'More than {most} on one front is past what a side dart shapes; {left} in all is left over. Share it with a second dart, or see the other way.',
+    'fit.bust-small-beyond':
+      'The dart takes out no more than {most} on each front; {left} in all is left to the side seams, or to wear as it is.',
+    'fit.bust-shallow-dart':
+      'The bust has {wanted} to spare in all, but the dart is too shallow to take it out: only {most} on each front. Take the side seams in, or see the other way.',
     'fit.bust-knit': 'No bust alteration: the knit gives.',
     'fit.bust-no-dart':
       'The bust wants {wanted} in all, but this front has no bust dart to open; choose the size by the bust instead.',
     'fit.length-back-waist':
       'Back waist length is {body}, the size is drafted for {chart}: {amount} between armhole and waist.',
     'fit.length-sleeve': 'Arm length is {body}, the size is drafted for {chart}: {amount} in the sleeve.',
+    'fit.length-beyond':
+      'The pattern has room for {amount} there; {left} is left to take above the bust, across the armholes.',
     'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
     'fit.level-too-tight': '{level}: {ease} of ease is under the least, {least}.',
     'fit.level-snug': '{level}: {ease} of ease is under what is usual, {low}.',

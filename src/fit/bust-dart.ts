@@ -1,0 +1,55 @@
+import { type Path, type Point, pathEnd, pathStart, subtract, turnBetween } from '../geometry/index.ts';
+import { dartOf, type Piece, pointOnEdge } from '../pattern/index.ts';
+
+/** What a side dart leaves a bust alteration to work with, on one front half. */
+export interface BustDart {
+  /** Most that can be taken out before the dart is used up, mm. */
+  readonly mostOut: number;
+}
+
+const landmark = (piece: Piece, id: string): Point | undefined => piece.landmarks.find((one) => one.id === id)?.at;
+
+/** The edge next to the dart's own edge at its upper end, and which end of it the two share. */
+const armholeBeside = (piece: Piece, side: string): { readonly edge: string; readonly underarmAt: 0 | 1 } | null => {
+  const count = piece.runs.length;
+  const own = piece.runs.flatMap((run, index) => (run.kind === 'edge' && run.edge === side ? [{ run, index }] : []));
+  const first = own[0];
+  const last = own.at(-1);
+  if (!first || !last) return null;
+  const top = (path: Path, end: 'start' | 'end'): number => (end === 'start' ? pathStart(path) : pathEnd(path)).y;
+  const startsAbove = top(first.run.path, 'start') < top(last.run.path, 'end');
+  const beside = piece.runs[startsAbove ? (first.index + count - 1) % count : (last.index + 1) % count];
+  return beside?.kind === 'edge' ? { edge: beside.edge, underarmAt: startsAbove ? 1 : 0 } : null;
+};
+
+/**
+ * The side dart a bust alteration would open or close, or null where the front has none or its hinge does
+ * not lie above the bust point.
+ *
+ * Taking out a on a front half turns the part above the dart by θ about H, the armhole's lower third, dh outside
+ * and dv above the bust point: a = dh + R sin(θ − φ), R = √(dh² + dv²), φ = atan2(dh, dv) (the trade's
+ * formula for the full bust, solved for a). The dart is used up at θ = −(its angle seen from the bust point).
+ */
+export const bustDart = (piece: Piece): BustDart | null => {
+  const bustPoint = landmark(piece, 'bust-point');
+  const mouth = piece.runs.find(
+    (run) =>
+      run.kind === 'mouth' &&
+      piece.darts.some((dart) => dart.id === run.dart && (dart.aims === undefined || dart.aims === 'bust-point')),
+  );
+  if (!bustPoint || mouth?.kind !== 'mouth') return null;
+  const before = piece.runs[(piece.runs.indexOf(mouth) + piece.runs.length - 1) % piece.runs.length];
+  const armhole = before?.kind === 'edge' ? armholeBeside(piece, before.edge) : null;
+  if (!armhole) return null;
+  const hinge = pointOnEdge(piece, armhole.edge, armhole.underarmAt === 1 ? 2 / 3 : 1 / 3);
+  const { legs } = dartOf(piece, mouth.dart);
+  const dh = Math.abs(hinge.x - bustPoint.x);
+  const dv = bustPoint.y - hinge.y;
+  if (dv <= 0) return null;
+  const [a, b] = [subtract(legs[0], bustPoint), subtract(legs[1], bustPoint)];
+  const angle = Math.abs(turnBetween(a, b));
+  const outward = Math.sign((legs[0].x + legs[1].x) / 2 - bustPoint.x);
+  const signed = outward * (hinge.x - bustPoint.x) < 0 ? -dh : dh;
+  const phi = Math.atan2(signed, dv);
+  return { mostOut: Math.max(0, Math.hypot(signed, dv) * Math.sin(Math.min(Math.PI / 2, angle + phi)) - signed) };
+};
