@@ -1,4 +1,4 @@
-import { add, cubic, directionAt, distance, type Path, type Point, scale, subtract } from '../geometry/index.ts';
+import { add, cubic, directionAt, type Path, type Point, scale } from '../geometry/index.ts';
 import { settle } from './solve.ts';
 
 /** What an armhole hangs from. Millimetres; directions in radians, as `angleOf` measures them. */
@@ -14,6 +14,9 @@ export interface ArmholeFrame {
   /** How far the lower curve is pulled into its corner: 0.55 is a quarter ellipse, 0.65 a well hollowed front. */
   readonly hollow: number;
 }
+
+/** How much of the way in from shoulder point to across line the first handle may take. */
+const mostInward = 0.65;
 
 /**
  * An armhole from shoulder point to underarm, in two curves.
@@ -37,7 +40,10 @@ export const draftArmhole = (frame: ArmholeFrame): Path => {
   const run = underarm.x - across.x;
   const intoCorner = add(underarm, scale(arriving, -hollow * run));
   const down = hollow * below;
-  const fromShoulder = add(shoulder, scale(leaving, drop / 3));
+  // The handle never reaches past the across line, or the curve would have to come back to it.
+  const inward = Math.max(-leaving.x, 0);
+  const reach = inward === 0 ? drop / 3 : Math.min(drop / 3, (mostInward * (shoulder.x - across.x)) / inward);
+  const fromShoulder = add(shoulder, scale(leaving, reach));
   const bendBelow = (intoCorner.x - across.x) / (down * down);
   const bendAbove = (fromShoulder.x - across.x) / bendBelow;
   const up = settle(Math.sqrt(Math.max(bendAbove, 0)), drop / 4, drop / 2);
@@ -46,17 +52,3 @@ export const draftArmhole = (frame: ArmholeFrame): Path => {
     cubic(across, { x: across.x, y: across.y + down }, intoCorner, underarm),
   ];
 };
-
-/**
- * Distance from the corner of across line and underarm level to the armhole, along the bisector at 45°:
- * the guide the manuals draw the hollow by (about 20–25 mm front, 25–35 back).
- */
-export const cornerOf = (across: Point, underarm: Point): Point => ({ x: across.x, y: underarm.y });
-
-/** Straight distance from underarm to shoulder point, down the grain only: the armhole's depth on one piece. */
-export const armholeDepthOf = (armhole: { readonly shoulder: Point; readonly underarm: Point }): number =>
-  armhole.underarm.y - armhole.shoulder.y;
-
-/** How far it is across the opening of the armhole at its narrowest, straight, for judging proportions. */
-export const throughArmhole = (armhole: { readonly shoulder: Point; readonly underarm: Point }): number =>
-  distance(subtract(armhole.shoulder, armhole.underarm), { x: 0, y: 0 });

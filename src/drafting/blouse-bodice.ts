@@ -303,7 +303,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
         centre: centreNeck,
         neckPoint: shoulderFront.neckPoint,
         shoulderDirection: shoulderFront.directions[0],
-        flat: 0.58,
+        flat: 0.42,
         upright: 0.5,
       }),
       shoulder: { kind: 'line', from: shoulderFront.neckPoint, to: shoulderFront.point },

@@ -43,7 +43,7 @@ const taperAt = (at: number): number =>
  *
  * 1. Cap fitted to both armholes with sleeve-head ease 24, as wide as the upper arm and its ease.
  * 2. Length from the cap top to the wrist; the elbow lies 57 in a hundred of it below the cap top.
- * 3. Underarm seams alike, tapering to a hem the hand passes and wide enough that the bent elbow keeps 45;
+ * 3. Underarm seams alike, tapering to a hem the hand passes and wide enough that the bent elbow keeps its ease;
  *    they come to the hem nearly square, so that it runs on across the seam.
  *
  * Construction as taught in manuals of metric pattern cutting.
@@ -53,7 +53,7 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   // How deep the cap will be is not known yet; the taper hardly depends on it.
   const below = length - 0.42 * upperArm;
   const elbowShare = settle((0.57 * length - 0.42 * upperArm) / below, 0.1, 0.7);
-  const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 45) / taperAt(elbowShare));
+  const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 55) / taperAt(elbowShare));
   const hemWidth = Math.min(wanted, upperArm - 12);
   const rise = Math.atan((slopes.top * (upperArm - hemWidth)) / 2 / below);
   const width = upperArm + 2 * armBelow * Math.tan(rise);
