@@ -27,4 +27,8 @@ export const tolerance = {
   girth: 1,
   /** A layout may overlap by at most this: pieces for layout are flattened outward, so real overlap is none. */
   layout: 0.01,
+  /** Curves flattened for layout lie outside the curve, never inside, by at most this. */
+  outward: 0.5,
+  /** The ends of a grain arrow may lie this far from parallel before the grain counts as off. */
+  grain: 3,
 } as const;
