@@ -39,21 +39,15 @@ const covariance = (survey: Survey, i: number, j: number): number => {
   return r * deviationOf(survey, i) * deviationOf(survey, j);
 };
 
-interface Given {
-  readonly index: readonly number[];
-  /** How far each known measure is from the survey's mean, mm. */
-  readonly departure: readonly number[];
-  readonly precision: Matrix;
-}
+const indicesOf = (measures: Measures): readonly number[] =>
+  measureIds.flatMap((id, i) => (measures[id] === undefined ? [] : [i]));
 
-const given = (measures: Measures, survey: Survey): Given => {
-  const index = measureIds.flatMap((id, i) => (measures[id] === undefined ? [] : [i]));
-  return {
-    index,
-    departure: index.map((i) => (measures[measureIds[i] as MeasureId] ?? 0) - meanOf(survey, i)),
-    precision: inverseOfCovariance(index.map((i) => index.map((j) => covariance(survey, i, j)))),
-  };
-};
+/** How far each known measure is from the survey's mean, mm. */
+const departuresOf = (measures: Measures, survey: Survey, index: readonly number[]): readonly number[] =>
+  index.map((i) => (measures[measureIds[i] as MeasureId] ?? 0) - meanOf(survey, i));
+
+const precisionOf = (survey: Survey, index: readonly number[]): Matrix =>
+  inverseOfCovariance(index.map((i) => index.map((j) => covariance(survey, i, j))));
 
 /** An estimate never leaves what somebody could measure, however far out the known measures lie. */
 const withinPossible = (id: MeasureId, mm: number): number => {
@@ -69,8 +63,11 @@ const withinPossible = (id: MeasureId, mm: number): number => {
  * shown this is said. With nothing known nothing is estimated.
  */
 export const completeMeasures = (known: Measures, survey: Survey = 'women'): CompletedMeasures => {
-  const { index, departure, precision } = given(known, survey);
+  const index = indicesOf(known);
   if (index.length === 0) return { measures: {}, estimated: [], deviation: {}, outsideSurvey: [] };
+  const departure = departuresOf(known, survey, index);
+  // Only what is missing needs the inverse; a whole body goes through untouched.
+  const precision = index.length === measureIds.length ? [] : precisionOf(survey, index);
   const measures: { -readonly [K in MeasureId]?: number } = { ...known };
   const deviation: { -readonly [K in MeasureId]?: number } = {};
   const estimated: MeasureId[] = [];
@@ -99,8 +96,10 @@ const middle80 = 1.2816;
  * the mean given all the others. Needs three known measures to say anything.
  */
 export const doubtfulMeasures = (known: Measures, survey: Survey): readonly Doubt[] => {
-  const { index, departure, precision } = given(known, survey);
+  const index = indicesOf(known);
   if (index.length < 3) return [];
+  const departure = departuresOf(known, survey, index);
+  const precision = precisionOf(survey, index);
   const doubts = index.flatMap((i, k): Doubt[] => {
     // The diagonal of the precision is one over the variance given all the others.
     const diagonal = precision[k]?.[k] ?? 0;
