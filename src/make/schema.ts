@@ -1,16 +1,8 @@
 import { z } from 'zod';
-import type { AlterationStep } from '../pattern/types.ts';
+import { alterationStepSchema } from '../pattern/index.ts';
 import type { Make } from './types.ts';
 
 const id = z.string().min(1).max(200);
-
-const stepSchema: z.ZodType<AlterationStep> = z.strictObject({
-  id,
-  alteration: id,
-  version: z.int().min(1).max(10_000),
-  on: z.boolean(),
-  params: z.record(id, z.union([z.number(), z.string().max(500), z.boolean()])),
-});
 
 /**
  * A make document at the door. What an alteration's numbers may be is for alter/ to say when the list
@@ -24,7 +16,7 @@ export const makeSchema: z.ZodType<Make> = z.strictObject({
   cloth: id.nullable(),
   size: id.nullable(),
   steps: z
-    .array(stepSchema)
+    .array(alterationStepSchema)
     .max(500)
     .refine((steps) => new Set(steps.map((step) => step.id)).size === steps.length, { message: 'same-id-twice' }),
   fold: z.enum(['single', 'lengthwise']),

@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { refuse } from './answer.ts';
+import { damagedPage } from './damaged-page.ts';
 import { guard } from './guard.ts';
 import { safeHeaders } from './headers.ts';
 import { page } from './page.ts';
@@ -26,6 +27,7 @@ export const createApp = ({ room, hosts, pageFolder, version, report }: AppParts
   app.route('/api/workroom', workroomRoutes(room, version));
   app.route('/api/documents', documentRoutes(room));
   app.all('/api/*', (context) => refuse(context, { code: 'server.no-such-place', values: { path: context.req.path } }));
+  app.use(damagedPage(room));
   app.all('*', page(pageFolder));
   app.onError((fault, context) => {
     report(fault);

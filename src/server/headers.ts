@@ -11,7 +11,7 @@ const policy = [
   "worker-src 'self' blob:",
   "manifest-src 'self'",
   "base-uri 'none'",
-  "form-action 'none'",
+  "form-action 'self'",
   "frame-ancestors 'none'",
 ].join('; ');
 

@@ -114,7 +114,7 @@ test('a damaged workroom is told on the page, and its backup can be gone back to
   const folder = await damaged();
   const server = await start({ dataFolder: folder });
   expect(server.problem?.code).toBe('store.damaged');
-  expect(server.said.join(' ')).toMatch(/is damaged .* good backup of .* You can go back to that backup/);
+  expect(server.said.join(' ')).toMatch(/is damaged .* good backup of .* its page, which offers to go back/);
   const told = await ask(server, 'GET', '/api/workroom');
   expect([told.status, told.json.error.code]).toEqual([500, 'store.damaged']);
   expect(told.json.error.values.takenAt).toMatch(/^\d{4}-/);
@@ -128,4 +128,18 @@ test('a damaged workroom is told on the page, and its backup can be gone back to
   // The terminal finds the server again.
   const reached = await reachWorkroom(folder);
   expect(reached.ok && reached.value.through).toBe('server');
+});
+
+test('without any script the browser shows what is wrong and goes back with one button', async () => {
+  const server = await start({ dataFolder: await damaged() });
+  const shown = await ask(server, 'GET', '/makes/demo-concert-blouse');
+  expect(shown.status).toBe(500);
+  expect(shown.text).toMatch(/is damaged .* good backup of/);
+  expect(shown.text).toContain('<form method="post" action="/go-back"><button>Go back to the backup of');
+  expect((await ask(server, 'POST', '/go-back', '', { origin: 'http://evil.example' })).status).toBe(403);
+  const mended = await ask(server, 'POST', '/go-back', '');
+  expect([mended.status, mended.text]).toEqual([200, expect.stringContaining('kept as')]);
+  expect((await ask(server, 'GET', '/')).text).toContain('<title>Easewright</title>');
+  expect((await ask(server, 'GET', '/api/workroom')).status).toBe(200);
+  expect((await ask(server, 'POST', '/go-back', '')).status).toBe(404);
 });

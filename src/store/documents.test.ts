@@ -116,6 +116,29 @@ test('a wrong field deep in a make is named as she would name it', async () => {
   expect(refused.problem.values?.path).toBe('steps.1.on');
 });
 
+test('a measure nobody has is refused, and so is a reading without its amount', async () => {
+  const workroom = await open(temporaryFolder());
+  const wearer = (readings: unknown[]) => ({
+    format: 'easewright-wearer/1',
+    name: 'Runa',
+    comparedWith: 'women',
+    sets: [{ id: 's', date: '2026-03-14', waistAt: 'narrowest', readings, note: '' }],
+    note: '',
+  });
+  const bust = { measure: 'bustGirth', side: 'both', mm: 1010, written: '101 cm' };
+  expect(codeOf(workroom.create('wearer', wearer([bust, { ...bust, mm: 10.1, written: '101' }])))).toBe(
+    'body.impossible',
+  );
+  const { mm: _mm, ...without } = bust;
+  const refused = workroom.create('wearer', wearer([bust, without]));
+  if (refused.ok) throw new Error('it was stored');
+  expect(sentence(refused.problem, 'cm').message).toBe(
+    'In this wearer, set of measures 1, reading 2, the amount in millimetres is missing.',
+  );
+  expect(valueIn(workroom.list())).toEqual([]);
+  valueIn(workroom.create('wearer', wearer([bust])));
+});
+
 test.each([[null], [[]], ['cloth'], [3]])('%j is no document', async (json) => {
   const workroom = await open(temporaryFolder());
   expect(codeOf(workroom.create('cloth', json))).toBe('store.not-a-document');

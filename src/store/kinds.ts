@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { wearerSchema } from '../body/index.ts';
+import { readWearer, wearerSchema } from '../body/index.ts';
 import { clothSchema } from '../cloth/index.ts';
 import { makeSchema } from '../make/index.ts';
 import { readPattern, writePattern } from '../pattern/index.ts';
@@ -35,7 +35,11 @@ const read =
   };
 
 const readers: Readonly<Record<DocumentKind, (body: Body) => Result<unknown>>> = {
-  wearer: read('wearer', wearerSchema),
+  // The shape first, in our sentences; then whether anybody has such measures.
+  wearer: (body) => {
+    const shaped = read('wearer', wearerSchema)(body);
+    return shaped.ok ? readWearer(shaped.value) : shaped;
+  },
   // Kept as its readable document, which is checked by drawing it up in every size.
   pattern: (body) => {
     const pattern = readPattern(body);

@@ -63,6 +63,14 @@ export const serverWords = {
     'It can be reached by other machines at this address. Anyone who can reach it can read and change the workroom.',
   stopping: 'Stopping; all that was stored is kept.',
   backupFailed: 'No backup could be taken today: {message} {remedy}',
+  /** The page shown while the workroom is damaged. */
+  damaged: {
+    title: 'The workroom is damaged',
+    goBack: 'Go back to the backup of {backup}',
+    mended: 'The workroom is whole again',
+    kept: 'The damaged file is kept as {file}.',
+    open: 'Open the workroom',
+  },
   /** How `The request is not one the workroom knows: …` goes on. */
   fields: {
     choice: 'the choice',

@@ -47,7 +47,7 @@ export const storeProblems: ProblemCatalogue = {
   'store.damaged': {
     message: 'The data of the workroom in {place} is damaged ({detail}). There is a good backup of {backup}.',
     remedy:
-      'You can go back to that backup. The damaged file is then kept beside it under a dated name; nothing is deleted.',
+      'Start Easewright (npm start) and open its page, which offers to go back to that backup. The damaged file is then kept beside it under a dated name; nothing is deleted.',
   },
   'store.damaged-no-backup': {
     message: 'The data of the workroom in {place} is damaged ({detail}), and there is no good backup in it.',
@@ -57,7 +57,8 @@ export const storeProblems: ProblemCatalogue = {
   'store.missing': {
     message:
       'The file workroom.sqlite has gone from {place}, though its backups are there. The last good one is of {backup}.',
-    remedy: 'Put the file back if you moved it, or go back to that backup.',
+    remedy:
+      'Put the file back if you moved it. Otherwise start Easewright (npm start) and open its page, which offers to go back to that backup.',
   },
   'store.missing-no-backup': {
     message: 'The file workroom.sqlite has gone from {place}, but parts that belong to it are there.',
