@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { housePattern } from '../drafting/index.ts';
+import { readPattern, writePattern } from '../pattern/index.ts';
 import { sentence } from '../words/index.ts';
 import { codeOf, handClock, open, poplin, temporaryFolder, valueIn } from './testing/workroom.ts';
 
@@ -191,4 +193,23 @@ test('there is one settings document', async () => {
   valueIn(workroom.remove(first.id, 1));
   valueIn(workroom.create('settings', { ...settings, unit: 'in' }));
   expect(codeOf(workroom.restore(first.id))).toBe('store.one-settings');
+});
+
+test('a pattern is kept as its readable document, and a broken one is not kept', async () => {
+  const workroom = await open(temporaryFolder());
+  const blouse = housePattern('blouse');
+  if (!blouse) throw new Error('there is no blouse');
+  const document = writePattern(blouse.pattern());
+  const made = valueIn(workroom.create('pattern', document));
+  expect(made.body).toEqual(JSON.parse(JSON.stringify(document)));
+  expect(readPattern(valueIn(workroom.read(made.id)).body).ok).toBe(true);
+  for (const broken of [
+    { ...made.body, sizes: [] },
+    { ...made.body, format: 'easewright-pattern/9' },
+    { format: 'easewright-pattern/1' },
+  ]) {
+    const refused = workroom.create('pattern', broken);
+    expect(codeOf(refused)).not.toBe('good');
+  }
+  expect(valueIn(workroom.list())).toHaveLength(1);
 });

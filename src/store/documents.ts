@@ -1,7 +1,8 @@
 import type { Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import type { Body } from './format.ts';
-import { checkBody, type DocumentKind, readStored } from './kinds.ts';
+import type { DocumentKind } from './kind.ts';
+import { checkBody, readStored } from './kinds.ts';
 import type { Connection } from './sqlite.ts';
 import { query, rows, type Tables, write } from './tables.ts';
 

@@ -1,7 +1,8 @@
 export { type Backup, lastGoodBackup, listBackups } from './backup.ts';
 export type { DocumentDraft, DocumentRevision, RestoreChoice, StoredDocument } from './documents.ts';
 export { dataFolder, placesOf } from './folder.ts';
-export { checkBody, type DocumentKind, documentKinds, isDocumentKind } from './kinds.ts';
+export { type DocumentKind, documentKinds, isDocumentKind } from './kind.ts';
+export { checkBody } from './kinds.ts';
 export { type Owner, readOwner } from './lock.ts';
 export { type Restored, restoreBackup } from './restore.ts';
 export { type Settings, settingsSchema } from './settings.ts';

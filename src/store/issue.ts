@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Problem } from '../units/index.ts';
 import { fill, storeWords } from '../words/index.ts';
-import type { DocumentKind } from './kinds.ts';
+import type { DocumentKind } from './kind.ts';
 
 type Issue = z.core.$ZodIssue;
 type Step = PropertyKey;

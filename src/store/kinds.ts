@@ -7,13 +7,8 @@ import type { Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import { type Body, bringUp, type Format, isBody } from './format.ts';
 import { problemFromIssue } from './issue.ts';
+import type { DocumentKind } from './kind.ts';
 import { settingsSchema } from './settings.ts';
-
-export const documentKinds = ['wearer', 'pattern', 'cloth', 'make', 'settings'] as const;
-export type DocumentKind = (typeof documentKinds)[number];
-
-export const isDocumentKind = (value: unknown): value is DocumentKind =>
-  (documentKinds as readonly unknown[]).includes(value);
 
 /** Every kind's format. A new version of one also adds a migration, so that an older program leaves the workroom alone. */
 const formats: Readonly<Record<DocumentKind, Format>> = {

@@ -22,7 +22,7 @@ import { problemFromFault } from './fault.ts';
 import { sync } from './files.ts';
 import { type Places, placesOf } from './folder.ts';
 import { inspectDatabase } from './inspect.ts';
-import type { DocumentKind } from './kinds.ts';
+import type { DocumentKind } from './kind.ts';
 import { type Lock, type Owner, takeLock, writeOwner } from './lock.ts';
 import { type Migration, migrate, migrations } from './migrations.ts';
 import { type Connection, loadSqlite, type Sqlite } from './sqlite.ts';

@@ -1,0 +1,5 @@
+export const documentKinds = ['wearer', 'pattern', 'cloth', 'make', 'settings'] as const;
+export type DocumentKind = (typeof documentKinds)[number];
+
+export const isDocumentKind = (value: unknown): value is DocumentKind =>
+  (documentKinds as readonly unknown[]).includes(value);
