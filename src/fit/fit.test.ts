@@ -1,8 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Measures, measureIds, surveyBodies } from '../body/index.ts';
+import { type Measures, measureIds } from '../body/index.ts';
 import type { Cloth } from '../cloth/index.ts';
 import { housePattern } from '../drafting/index.ts';
 import { tolerance } from '../geometry/index.ts';
@@ -349,23 +347,5 @@ describe('for any body', () => {
       }),
       { seed, numRuns: 100 },
     );
-  });
-});
-
-describe('surveyed women', () => {
-  it('all get an answer', () => {
-    const file = join(import.meta.dirname, '../../../shared/data/bodies/ansur2-women.csv');
-    const read = surveyBodies(readFileSync(file, 'utf8'), 'women');
-    if (!read.ok) throw new Error(read.problem.code);
-    const answers = read.value.map(({ measures }) => fitted({ measures }));
-    expect(answers).toHaveLength(1390);
-    const altered = answers.filter((answer) =>
-      answer.ways[0]?.alterations.some((step) => step.alteration.endsWith('-bust')),
-    );
-    console.log(`bust altered for ${altered.length} of ${answers.length} surveyed women`);
-    const tight = answers.filter((answer) =>
-      answer.ways[0]?.ease.some((cell) => cell.level === 'bust' && cell.verdict === 'too-tight'),
-    );
-    expect(tight).toEqual([]);
   });
 });
