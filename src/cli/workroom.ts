@@ -1,80 +1,19 @@
 import { completeMeasures, latestMeasures, type MeasureId, type Measures, type Wearer } from '../body/index.ts';
-import {
-  type DocumentKind,
-  dataFolder,
-  openWorkroom,
-  placesOf,
-  readOwner,
-  type StoredDocument,
-} from '../store/index.ts';
-import { bad, good, type Problem, type Result } from '../units/index.ts';
-
-/** The workroom as a command uses it, whether a server has it open or this command opens it itself. */
-export interface WorkroomDoor {
-  list(kind: DocumentKind): Promise<Result<readonly StoredDocument[]>>;
-  create(kind: DocumentKind, body: unknown): Promise<Result<StoredDocument>>;
-  update(id: string, revision: number, body: unknown): Promise<Result<StoredDocument>>;
-}
-
-interface Answer {
-  readonly documents?: readonly StoredDocument[];
-  readonly error?: { readonly code: string; readonly values?: Problem['values'] };
-}
-
-/** Reaches the workroom through the server that owns it, with the token only this person can read. */
-const throughServer = (address: string, token: string): WorkroomDoor => {
-  const ask = async <T>(method: string, path: string, body?: unknown): Promise<Result<T>> => {
-    try {
-      const answer = await fetch(`${address}${path}`, {
-        method,
-        headers: { authorization: `Bearer ${token}`, 'content-type': 'application/json' },
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-      });
-      const json = (await answer.json()) as Answer & T;
-      if (!json.error) return good(json);
-      return bad(json.error.code, json.error.values);
-    } catch {
-      return bad('cli.server-silent', { address });
-    }
-  };
-  return {
-    list: async (kind) => {
-      const answer = await ask<Required<Pick<Answer, 'documents'>>>('GET', `/api/documents?kind=${kind}`);
-      return answer.ok ? good(answer.value.documents) : answer;
-    },
-    create: (kind, body) => ask('POST', '/api/documents', { kind, body }),
-    update: (id, revision, body) => ask('PUT', `/api/documents/${encodeURIComponent(id)}`, { revision, body }),
-  };
-};
+import { type ReachedWorkroom, reachWorkroom } from '../server/index.ts';
+import { type DocumentKind, dataFolder, type StoredDocument } from '../store/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 
 /** Runs a command's work with the workroom: through its server where one runs, else opened for as long as the work takes. */
 export const withWorkroom = async <T>(
   data: string | undefined,
-  work: (door: WorkroomDoor) => Promise<Result<T>>,
+  work: (door: ReachedWorkroom) => Promise<Result<T>>,
 ): Promise<Result<T>> => {
-  const folder = dataFolder(data);
-  const owner = readOwner(placesOf(folder));
-  if (owner?.address && alive(owner.pid)) return work(throughServer(owner.address, owner.token));
-  const opened = await openWorkroom(folder);
-  if (!opened.ok) return opened;
-  const workroom = opened.value;
+  const reached = await reachWorkroom(dataFolder(data));
+  if (!reached.ok) return reached;
   try {
-    return await work({
-      list: async (kind) => workroom.list({ kind }),
-      create: async (kind, body) => workroom.create(kind, body),
-      update: async (id, revision, body) => workroom.update(id, revision, body),
-    });
+    return await work(reached.value);
   } finally {
-    await workroom.close();
-  }
-};
-
-const alive = (pid: number): boolean => {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch {
-    return false;
+    await reached.value.close();
   }
 };
 
@@ -88,10 +27,10 @@ const bodyOf = (document: StoredDocument): Wearer => document.body as unknown as
 
 /** A wearer by name (case is ignored) or document id. */
 export const findWearer = async (
-  door: WorkroomDoor,
+  door: ReachedWorkroom,
   name: string,
 ): Promise<Result<{ document: StoredDocument; wearer: Wearer }>> => {
-  const documents = await door.list('wearer');
+  const documents = await door.list({ kind: 'wearer' });
   if (!documents.ok) return documents;
   const wanted = name.trim().toLowerCase();
   const found = documents.value.find((one) => one.id === name || bodyOf(one).name.trim().toLowerCase() === wanted);

@@ -54,9 +54,9 @@ export const cliProblems: ProblemCatalogue = {
     message: 'The file of bodies {file} has no rows.',
     remedy: 'It needs a line of column names, then a line for each body.',
   },
-  'cli.server-silent': {
-    message: 'The workroom is open in a server at {address} that does not answer.',
-    remedy: 'Stop that server, or wait for it, then try again. Nothing was changed.',
+  'cli.not-a-demo': {
+    message: 'The folder {folder} holds a workroom of somebody’s own, not the demo.',
+    remedy: 'Give the demo a folder of its own with --data.',
   },
   'cli.wearer-unknown': {
     message: 'There is no wearer called “{name}” in this workroom.',

@@ -16,7 +16,7 @@ const newWearer = (name: string, comparedWith: Wearer['comparedWith']): Wearer =
 });
 
 const list = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
-  withValue(terminal, await withWorkroom(given.text('data'), (door) => door.list('wearer')), (documents) => {
+  withValue(terminal, await withWorkroom(given.text('data'), (door) => door.list({ kind: 'wearer' })), (documents) => {
     printJson(
       terminal,
       documents.map(({ id, body }) => ({
