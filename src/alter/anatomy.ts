@@ -75,7 +75,7 @@ export const reached = (
       if (!best || away < best.away) best = { run, at: lengthB, point, away };
     }
   }
-  if (!best || best.run.run.kind !== 'edge') return null;
+  if (best?.run.run.kind !== 'edge') return null;
   const { edge } = best.run.run;
   const whole = ring.edgeLengths.get(edge) as number;
   return { end: { edge, at: (best.run.edgeStart + best.at) / whole }, point: best.point };

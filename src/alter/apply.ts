@@ -2,8 +2,9 @@ import type { AlterationStep, Garment } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import type { AlterationCache } from './cache.ts';
 import { alterationCatalogue } from './catalogue.ts';
-import { lengthsOf, reportOf } from './checks.ts';
+import { reportOf } from './checks.ts';
 import { largestThatHolds } from './largest.ts';
+import { createTape } from './tape.ts';
 import type { Alteration, Altered, Applied, Params, PieceReport, Refusal, StepOutcome } from './types.ts';
 
 const alterationFor = (step: AlterationStep, catalogue: readonly Alteration[]): Result<Alteration> => {
@@ -44,7 +45,19 @@ export const settledParams = (alteration: Alteration, params: Params): Result<Pa
   return good(settled);
 };
 
-/** One alteration applied and everything it holds checked: what does not hold is a problem, `alter.does-not-hold`. */
+/** The problem there is when something does not hold. */
+const notHeld: Readonly<Record<string, string>> = {
+  'edge-length': 'alter.edge-changes',
+  'centre-drop': 'alter.edge-changes',
+  'seam-walks': 'alter.seam-does-not-walk',
+  'armhole-smooth': 'alter.armhole-kinks',
+  'dart-legs': 'alter.dart-legs-differ',
+  'dart-angle': 'alter.dart-legs-differ',
+  'width-grows': 'alter.width-off',
+  'grain-straight': 'alter.grain-bends',
+};
+
+/** One alteration applied and everything it holds checked: what does not hold is a problem. */
 export const applyOne = (alteration: Alteration, garment: Garment, params: Params): Result<Applied> => {
   const settled = settledParams(alteration, params);
   if (!settled.ok) return settled;
@@ -53,7 +66,7 @@ export const applyOne = (alteration: Alteration, garment: Garment, params: Param
   const broken = applied.value.held.find(({ ok }) => !ok);
   if (!broken) return applied;
   const where = broken.seam ?? broken.edge ?? broken.level ?? broken.piece ?? '';
-  return bad('alter.does-not-hold', { what: broken.what, where, by: { mm: Math.abs(broken.by) } });
+  return bad(notHeld[broken.what] ?? 'alter.edge-changes', { where, by: { mm: Math.abs(broken.by) } });
 };
 
 /** Problems that no smaller amount would cure: they are about what is there, not about how much. */
@@ -80,23 +93,20 @@ const refused = (
 ): Refusal => {
   const refusal = { step: step.id, alteration: step.alteration, problem };
   if (!alteration || notAboutAmount.has(problem.code)) return refusal;
-  const find = () =>
-    largestThatHolds(alteration, step.params, (params) => applyOne(alteration, garment, params).ok);
+  const find = () => largestThatHolds(alteration, step.params, (params) => applyOne(alteration, garment, params).ok);
   const amount = cache ? cache.largest(garment, alteration, step.params, find) : find();
   return amount === null ? refusal : { ...refusal, largest: { parameter: alteration.amount, amount } };
 };
 
 /** Each piece from before the first step to after the last, truing summed over the steps. */
-const overall = (before: Garment, after: Garment, outcomes: readonly StepOutcome[]): readonly PieceReport[] =>
-  before.pieces.map((piece, i) => {
-    const now = after.pieces[i] ?? piece;
-    const puts = outcomes.flatMap(({ applied }) =>
-      applied.pieces.filter((report) => report.piece === piece.id).flatMap((report) => report.puts),
-    );
-    return now === piece
-      ? { ...reportOf(piece, piece, []), lengthBefore: lengthsOf(piece) }
-      : reportOf(piece, now, puts);
+const overall = (before: Garment, after: Garment, outcomes: readonly StepOutcome[]): readonly PieceReport[] => {
+  const tape = createTape();
+  const reports = outcomes.flatMap(({ applied }) => applied.pieces);
+  return before.pieces.map((piece, i) => {
+    const puts = reports.filter((report) => report.piece === piece.id).flatMap((report) => report.puts);
+    return reportOf(tape, piece, after.pieces[i] ?? piece, puts);
   });
+};
 
 /**
  * Applies a list of alterations in order, steps switched off passed over. Stops at the first step that is refused and

@@ -13,7 +13,7 @@ import {
   tolerance,
   turnBetween,
 } from '../geometry/index.ts';
-import { dartOf, edgeLength, type Level, levelWidth, type Piece, pointOnEdge } from '../pattern/index.ts';
+import { dartOf, type Level, levelWidth, type Piece, pointOnEdge } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { type DartedFront, dartedFront, reached } from './anatomy.ts';
 import { held, heldEdges, torn } from './checks.ts';
@@ -22,6 +22,7 @@ import { type Joined, join } from './join.ts';
 import { motionOf, partBeside, slide, swing } from './move.ts';
 import { redraw, smoothHinge } from './redraw.ts';
 import { zeroBetween } from './solve.ts';
+import type { Tape } from './tape.ts';
 import type { Change, Held } from './types.ts';
 
 /** A front given more or less room for the bust. */
@@ -79,7 +80,7 @@ const sameWidth = tolerance.holds / 10;
  * Levels at and below the bust point, each `a` wider than it was. A tape round the bust goes from the centre
  * square to the bust point and on along the side part, which has turned: a bent line, longer by exactly a. On
  * the piece it is drawn straight, from the centre to the place of the side seam that makes it as long as the
- * tape: between where it was carried to with the side part and where a square line would end.
+ * tape: near where it was carried to with the side part, mostly between there and where a square line would end.
  */
 const drawLevels = (
   before: Piece,
@@ -97,7 +98,10 @@ const drawLevels = (
     let to = carried.to;
     let by = over(to);
     if (Math.abs(by) > sameWidth) {
-      const share = zeroBetween((s) => over(lerp(carried.to, square, s)), 0, 1, sameWidth);
+      const aimed = (share: number): number => over(lerp(carried.to, square, share));
+      // Nearest first: towards the square line, then beyond the carried place where the side seam slants outward.
+      const bounds = [1, -1, 2, -2].find((share) => aimed(share) * by <= 0);
+      const share = bounds === undefined ? null : zeroBetween(aimed, 0, bounds, sameWidth);
       if (share !== null) {
         const aim = lerp(carried.to, square, share);
         const direction = normalize(subtract(aim, carried.from));
@@ -122,7 +126,7 @@ const drawLevels = (
  * Problems: those of `dartedFront` and `cut`; `alter.hinge-too-near` where no turn about H moves BP that far;
  * `alter.dart-used-up` where taking out more than the dart holds; `alter.no-centre`, `alter.tears`.
  */
-export const bustFront = (piece: Piece, a: number): Result<BustFront> => {
+export const bustFront = (piece: Piece, a: number, tape: Tape): Result<BustFront> => {
   const anatomy = dartedFront(piece);
   if (!anatomy.ok) return anatomy;
   const front = anatomy.value;
@@ -132,7 +136,7 @@ export const bustFront = (piece: Piece, a: number): Result<BustFront> => {
   const dh = outward * (hinge.x - bustPoint.x);
   const dv = bustPoint.y - hinge.y;
   const turned = dv > 0 ? swingFor(dh, dv, a) : null;
-  if (!turned) return bad('alter.hinge-too-near', { piece: piece.name });
+  if (!turned) return bad(a < 0 ? 'alter.dart-used-up' : 'alter.hinge-too-near', { piece: piece.name });
   const { angle, drop } = turned;
   const upper: 0 | 1 = sideStartsAbove ? 0 : 1;
   const lower: 0 | 1 = upper === 0 ? 1 : 0;
@@ -191,21 +195,21 @@ export const bustFront = (piece: Piece, a: number): Result<BustFront> => {
     joined,
     after,
     held: [
-      ...heldEdges(piece, after, kept),
+      ...heldEdges(tape, piece, after, kept),
       held('armhole-smooth', smoothed.strayed, { piece: piece.id, edge: front.armhole }, tolerance.kink),
       held('dart-legs', dartNow ? dartNow.legLengths[0] - dartNow.legLengths[1] : 0, { piece: piece.id }),
       // An angle is held to what it comes to at the end of the leg.
       held('dart-angle', (openNow - opening - angle) * distance(bustPoint, dart.legs[upper]), { piece: piece.id }),
       ...widths,
-      held('centre-drop', edgeLength(after, centre.end.edge) - edgeLength(piece, centre.end.edge) - drop, {
+      held('centre-drop', tape.edge(after, centre.end.edge) - tape.edge(piece, centre.end.edge) - drop, {
         piece: piece.id,
         edge: centre.end.edge,
       }),
     ],
     changes: [
       ...[...changed].map((edge): Change => {
-        const now = edgeLength(after, edge);
-        return { what: 'edge-length', piece: piece.id, edge, by: now - edgeLength(piece, edge), now };
+        const now = tape.edge(after, edge);
+        return { what: 'edge-length', piece: piece.id, edge, by: now - tape.edge(piece, edge), now };
       }),
       ...(dartNow
         ? [{ what: 'dart-intake', piece: piece.id, by: dartNow.intake - dart.intake, now: dartNow.intake }]
@@ -215,6 +219,6 @@ export const bustFront = (piece: Piece, a: number): Result<BustFront> => {
       dartNow && dartNow.intake > widestIntake
         ? [bad('alter.split-dart', { piece: piece.name, intake: { mm: dartNow.intake } }).problem]
         : [],
-    centre: { edge: centre.end.edge, along: centre.end.at * edgeLength(piece, centre.end.edge), drop },
+    centre: { edge: centre.end.edge, along: centre.end.at * tape.edge(piece, centre.end.edge), drop },
   });
 };

@@ -1,11 +1,13 @@
-import { pathPointAtLength, tolerance } from '../geometry/index.ts';
-import { edgeLength, type Garment, levelWidth, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
+import { pathPointAtLength } from '../geometry/index.ts';
+import { type Garment, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
 import { type BustFront, bustFront } from './bust-front.ts';
 import { heldSeams, replacePieces, reportOf } from './checks.ts';
+import { girthChanges } from './girths.ts';
 import { placeAlongEdge, type RingRun, ringOf } from './ring.ts';
-import type { Applied, Change } from './types.ts';
+import { createTape, type Tape } from './tape.ts';
+import type { Applied } from './types.ts';
 
 /** The other side of a seam, where one of its sides is this edge of this piece. */
 const matesOf = (
@@ -22,14 +24,14 @@ const matesOf = (
  * What is sewn to the centre (a facing, a button stand) drops with it: cut across at the same place along the seam.
  * A facing that ends above the bust point is untouched.
  */
-const followCentre = (garment: Garment, front: BustFront): Result<readonly CutAcross[]> => {
+const followCentre = (garment: Garment, front: BustFront, tape: Tape): Result<readonly CutAcross[]> => {
   const followed: CutAcross[] = [];
   const { edge, along, drop } = front.centre;
   for (const { own, mate } of matesOf(garment, front.before.id, edge)) {
     if (mate.piece === front.before.id) continue;
     const piece = pieceOf(garment, mate.piece);
-    const fromStart = own.reversed ? edgeLength(front.before, edge) - along : along;
-    const whole = edgeLength(piece, mate.edge);
+    const fromStart = own.reversed ? tape.edge(front.before, edge) - along : along;
+    const whole = tape.edge(piece, mate.edge);
     const ring = ringOf(piece);
     const place = placeAlongEdge(piece, ring, mate.edge, mate.reversed ? whole - fromStart : fromStart);
     const { y } = pathPointAtLength((ring.runs[place.run] as RingRun).path, place.at);
@@ -40,25 +42,16 @@ const followCentre = (garment: Garment, front: BustFront): Result<readonly CutAc
   return good(followed);
 };
 
-/** Finished girths at the levels of changed pieces: by how much each grew, and what it is now. */
-export const girthChanges = (before: Garment, after: Garment): readonly Change[] =>
-  before.girths.flatMap(({ level, pieces }): Change[] => {
-    const changed = pieces.filter(({ piece }) => pieceOf(before, piece) !== pieceOf(after, piece));
-    if (changed.length === 0) return [];
-    const now = pieces.reduce((sum, { piece, factor }) => sum + factor * levelWidth(pieceOf(after, piece), level), 0);
-    const was = pieces.reduce((sum, { piece, factor }) => sum + factor * levelWidth(pieceOf(before, piece), level), 0);
-    return Math.abs(now - was) <= tolerance.length ? [] : [{ what: 'girth', level, by: now - was, now }];
-  });
-
 /** Every front with a side dart given a mm more (or less) room, with what hangs on it. */
 export const bust = (garment: Garment, a: number): Result<Applied> => {
+  const tape = createTape();
   const fronts: BustFront[] = [];
   const mates: CutAcross[] = [];
   for (const piece of garment.pieces.filter(({ role }) => role === 'front')) {
-    const made = bustFront(piece, a);
+    const made = bustFront(piece, a, tape);
     if (!made.ok) return made;
     fronts.push(made.value);
-    const followed = followCentre(garment, made.value);
+    const followed = followCentre(garment, made.value, tape);
     if (!followed.ok) return followed;
     mates.push(...followed.value);
   }
@@ -74,9 +67,9 @@ export const bust = (garment: Garment, a: number): Result<Applied> => {
       garment,
       changed.map(({ joined }) => joined.piece),
     ),
-    held: [...fronts.flatMap(({ held }) => held), ...heldSeams(garment, after)],
+    held: [...fronts.flatMap(({ held }) => held), ...heldSeams(tape, garment, after)],
     changes: [...fronts.flatMap(({ changes }) => changes), ...girthChanges(garment, after)],
     warnings: fronts.flatMap(({ warnings }) => warnings),
-    pieces: changed.map((one) => reportOf(one.before, one.after, one.joined.puts)),
+    pieces: changed.map((one) => reportOf(tape, one.before, one.after, one.joined.puts)),
   });
 };

@@ -1,8 +1,8 @@
 import { outlineArea, selfIntersections, tolerance } from '../geometry/index.ts';
-import { edgeLength, type Garment, outlineOf, type Piece, walkSeam } from '../pattern/index.ts';
+import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, type Problem } from '../units/index.ts';
-import type { Joined } from './join.ts';
 import { type Put, sumOf } from './put.ts';
+import { type Tape, walked } from './tape.ts';
 import type { Held, PieceReport } from './types.ts';
 
 /** One thing held: off by so many mm, judged by tolerance.holds unless another is named. */
@@ -19,22 +19,20 @@ export const held = (
 });
 
 /** Edges that keep their length, one by one. */
-export const heldEdges = (before: Piece, after: Piece, edges: readonly string[]): readonly Held[] =>
-  edges.map((edge) =>
-    held('edge-length', edgeLength(after, edge) - edgeLength(before, edge), { piece: after.id, edge }),
-  );
+export const heldEdges = (tape: Tape, before: Piece, after: Piece, edges: readonly string[]): readonly Held[] =>
+  edges.map((edge) => held('edge-length', tape.edge(after, edge) - tape.edge(before, edge), { piece: after.id, edge }));
 
 /**
  * Every seam of a piece that changed, walked again. What counts is how far its difference lies outside its
  * ease; a seam that was off before is not made worse.
  */
-export const heldSeams = (before: Garment, after: Garment): readonly Held[] => {
+export const heldSeams = (tape: Tape, before: Garment, after: Garment): readonly Held[] => {
   const changed = new Set(after.pieces.filter((piece, i) => piece !== before.pieces[i]).map(({ id }) => id));
   return after.seams
     .filter((seam) => changed.has(seam.a.piece) || changed.has(seam.b.piece))
     .map((seam) => {
-      const was = walkSeam(before, seam).excess;
-      const now = walkSeam(after, seam).excess;
+      const was = walked(tape, seam, (id) => pieceOf(before, id)).excess;
+      const now = walked(tape, seam, (id) => pieceOf(after, id)).excess;
       const by = Math.abs(now) <= tolerance.seam ? now : Math.abs(now) > Math.abs(was) ? now - was : 0;
       return held('seam-walks', by, { seam: seam.id }, tolerance.seam);
     });
@@ -47,29 +45,19 @@ export const torn = (piece: Piece): Problem | null => {
   return bad('alter.tears', { piece: piece.name }).problem;
 };
 
-export const lengthsOf = (piece: Piece): Readonly<Record<string, number>> =>
-  Object.fromEntries(piece.edges.map(({ id }) => [id, edgeLength(piece, id)]));
-
-/** Puts with their cut or dart named once: what a person is told was put in where. */
-export const reportOf = (before: Piece, after: Piece, puts: readonly Put[]): PieceReport => {
+/** What became of a piece, from its areas and what was put in. */
+export const reportOf = (tape: Tape, before: Piece, after: Piece, puts: readonly Put[]): PieceReport => {
   const areaBefore = outlineArea(outlineOf(before));
   const areaAfter = outlineArea(outlineOf(after));
   return {
     piece: after.id,
-    lengthBefore: lengthsOf(before),
+    lengthBefore: tape.edges(before),
     areaBefore,
     areaAfter,
     areaTrued: areaAfter - areaBefore - sumOf(puts),
     puts,
   };
 };
-
-/** Everything needed to tell what became of a piece. */
-export interface AlteredPiece {
-  readonly before: Piece;
-  readonly joined: Joined;
-  readonly after: Piece;
-}
 
 export const replacePieces = (garment: Garment, changed: readonly Piece[]): Garment => {
   const byId = new Map(changed.map((piece) => [piece.id, piece]));

@@ -34,10 +34,7 @@ export interface EdgeEnd {
  * of a dart's leg on the outline (0 where its mouth begins, 1 where it ends); or at a named point inside
  * the piece where cuts meet.
  */
-export type CutEnd =
-  | EdgeEnd
-  | { readonly dart: string; readonly leg: 0 | 1 }
-  | { readonly node: string };
+export type CutEnd = EdgeEnd | { readonly dart: string; readonly leg: 0 | 1 } | { readonly node: string };
 
 /** A straight cut, or one bent at the points of `via`. */
 export interface Cut {

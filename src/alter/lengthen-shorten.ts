@@ -1,11 +1,12 @@
 import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { edgeLength, type Garment, type Piece, type SeamSide, walkSeam } from '../pattern/index.ts';
+import { type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
-import { girthChanges } from './bust.ts';
-import { held, heldSeams, replacePieces, reportOf } from './checks.ts';
+import { held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
+import { girthChanges } from './girths.ts';
 import { moveCorner } from './redraw.ts';
 import { runIndices } from './ring.ts';
+import { createTape, type Tape, walked } from './tape.ts';
 import type { Alteration, Applied, Change, Held, Params } from './types.ts';
 
 const places = ['above-waist', 'below-waist', 'sleeve'] as const;
@@ -59,12 +60,12 @@ const mostTrued = 3;
  * Two edges redrawn alike may differ by a little where one is steeper than the other. As at the table, the longer of
  * the two is walked along its mate and its lower corner marked where the mate ends.
  */
-const trueSeams = (before: Garment, after: Garment, lengthened: ReadonlySet<string>): Garment => {
+const trueSeams = (tape: Tape, before: Garment, after: Garment, lengthened: ReadonlySet<string>): Garment => {
   let garment = after;
   for (const seam of garment.seams) {
     if (!lengthened.has(seam.a.piece) || !lengthened.has(seam.b.piece)) continue;
-    const was = walkSeam(before, seam).difference;
-    const walk = walkSeam(garment, seam);
+    const was = walked(tape, seam, (id) => pieceOf(before, id)).difference;
+    const walk = walked(tape, seam, (id) => pieceOf(garment, id));
     const over = walk.difference - was;
     if (Math.abs(walk.excess) <= tolerance.seam / 2 || Math.abs(over) > mostTrued) continue;
     const longer: SeamSide = over > 0 ? seam.a : seam.b;
@@ -84,28 +85,25 @@ const lowerEnd = (piece: Piece, edge: string): 'start' | 'end' => {
 };
 
 /** What each piece holds: edges that were not cut keep their length, those at its ends their width. */
-const heldOn = ({ before, joined }: CutAcross, after: Piece): readonly Held[] => {
+const heldOn = (tape: Tape, { before, joined }: CutAcross, after: Piece): readonly Held[] => {
   const cutEdges = new Set(joined.formers.map(({ edge }) => edge));
+  const kept = before.edges.map(({ id }) => id).filter((id) => !cutEdges.has(id));
   const { from, to } = after.grain;
   return [
-    ...before.edges
-      .filter(({ id }) => !cutEdges.has(id))
-      .map(({ id }) =>
-        held('edge-length', edgeLength(after, id) - edgeLength(before, id), { piece: after.id, edge: id }),
-      ),
+    ...heldEdges(tape, before, after, kept),
     held('grain-straight', to.x - from.x - (before.grain.to.x - before.grain.from.x), { piece: after.id }),
   ];
 };
 
 /** A zip that ends below the cut has to be as much longer. */
-const zipChanges = (before: Piece, after: Piece): readonly Change[] =>
+const zipChanges = (tape: Tape, before: Piece, after: Piece): readonly Change[] =>
   before.notches
     .filter(({ id }) => id.startsWith('zip'))
     .flatMap(({ id, edge, at }) => {
       const now = after.notches.find((notch) => notch.id === id);
       if (!now) return [];
       const fromTop = (piece: Piece, share: number) =>
-        edgeLength(piece, edge) * (lowerEnd(piece, edge) === 'end' ? share : 1 - share);
+        tape.edge(piece, edge) * (lowerEnd(piece, edge) === 'end' ? share : 1 - share);
       const length = fromTop(after, now.at);
       const by = length - fromTop(before, at);
       return Math.abs(by) <= tolerance.holds ? [] : [{ what: 'zip-length', piece: after.id, edge, by, now: length }];
@@ -114,6 +112,7 @@ const zipChanges = (before: Piece, after: Piece): readonly Change[] =>
 const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   const where = params.where as Where;
   const amount = Number(params.amount);
+  const tape = createTape();
   const cuts: CutAcross[] = [];
   for (const { piece, y } of heights(garment, where)) {
     const made = slideAcross(piece, y, amount);
@@ -125,7 +124,7 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
     garment,
     cuts.map(({ after }) => after),
   );
-  const after = trueSeams(garment, joined, new Set(cuts.map(({ before }) => before.id)));
+  const after = trueSeams(tape, garment, joined, new Set(cuts.map(({ before }) => before.id)));
   const now = (id: string): Piece => after.pieces.find((piece) => piece.id === id) as Piece;
   return good({
     garment: after,
@@ -133,19 +132,19 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
       garment,
       cuts.map((one) => one.joined.piece),
     ),
-    held: [...cuts.flatMap((one) => heldOn(one, now(one.before.id))), ...heldSeams(garment, after)],
+    held: [...cuts.flatMap((one) => heldOn(tape, one, now(one.before.id))), ...heldSeams(tape, garment, after)],
     changes: [
       ...cuts.flatMap(({ before, joined: { formers } }) =>
         [...new Set(formers.map(({ edge }) => edge))].map((edge): Change => {
-          const length = edgeLength(now(before.id), edge);
-          return { what: 'edge-length', piece: before.id, edge, by: length - edgeLength(before, edge), now: length };
+          const length = tape.edge(now(before.id), edge);
+          return { what: 'edge-length', piece: before.id, edge, by: length - tape.edge(before, edge), now: length };
         }),
       ),
-      ...cuts.flatMap(({ before }) => zipChanges(before, now(before.id))),
+      ...cuts.flatMap(({ before }) => zipChanges(tape, before, now(before.id))),
       ...girthChanges(garment, after),
     ],
     warnings: [],
-    pieces: cuts.map((one) => reportOf(one.before, now(one.before.id), one.joined.puts)),
+    pieces: cuts.map((one) => reportOf(tape, one.before, now(one.before.id), one.joined.puts)),
   });
 };
 

@@ -25,6 +25,7 @@ import type { Dart, Grain, InnerLine, Level, Notch, Piece } from '../pattern/ind
 import type { CutPiece } from './cut.ts';
 import { motionOf, partAt } from './move.ts';
 import { type Ring, type RingRun, ringOf, runIndices } from './ring.ts';
+import { tidy } from './tidy.ts';
 
 /** Which part a mark goes with, where the lines of the cut leave it open; and the points of darts whose wedge was cut out. */
 export interface MarkOwners {
@@ -99,7 +100,8 @@ const carryLine = (pieces: CutPiece, inner: InnerLine, owners: MarkOwners): Inne
     const middle = pathPointAtLength(stretch, pathLength(stretch) / 2);
     return applyToPath(motionOf(pieces, partAt(pieces, middle)), stretch);
   });
-  return { ...inner, path: laid.reduce(bridged) };
+  // Where parts overlap the line would run back over itself: tidied, it goes straight on.
+  return { ...inner, path: tidy(laid.reduce(bridged)) };
 };
 
 const bridged = (before: Path, after: Path): Path => {

@@ -41,6 +41,9 @@ export interface Redrawn {
 /** How far on each side of a former cut a curve is blended, mm (trade: 50 to 80). */
 const reach = 65;
 
+/** A blend may end this near, mm, where a notch marks a level of the body there: its width then stays. */
+const leastReach = 50;
+
 /** A joint that turns by more than this many radians (about 3°) is a corner a redrawn line runs up to, not over. */
 const cornerTurn = 0.05;
 
@@ -80,7 +83,7 @@ const findStretch = (piece: Piece, former: FormerCut): Stretch | null => {
   return best;
 };
 
-/** The piece with part of one run drawn anew. Notches keep their distance from the nearer unchanged end of the edge. */
+/** The piece with part of one run drawn anew. Notches keep their distance from the unchanged end beyond which they lie; those on the old line go to the nearest place of the new. */
 export const replaceStretch = (piece: Piece, run: number, from: number, to: number, path: Path): Piece => {
   const ring = ringOf(piece);
   const old = ring.runs[run] as RingRun;
@@ -93,8 +96,10 @@ export const replaceStretch = (piece: Piece, run: number, from: number, to: numb
   const drawn = pathLength(path);
   const before = ring.edgeLengths.get(edge) as number;
   const after = before + drawn - (to - from);
+  const within = (along: number): number =>
+    start + nearestOnPath(path, pathPointAtLength(old.path, along - old.edgeStart)).atLength;
   const moved = (along: number): number =>
-    along <= start ? along : along >= end ? along + after - before : start + ((along - start) * drawn) / (to - from);
+    along <= start ? along : along >= end ? along + after - before : within(along);
   return {
     ...piece,
     runs: piece.runs.map((one, index) => (index === run ? { ...one, path: [...head, ...path, ...tail] } : one)),
@@ -190,10 +195,21 @@ const straightBetween = (path: Path, from: number, to: number): boolean => {
   });
 };
 
+/** Places of notches along one run, mm from its start, in order. */
+const notchesAlong = (piece: Piece, run: number): readonly number[] => {
+  const ring = ringOf(piece);
+  const own = ring.runs[run] as RingRun;
+  const edge = own.run.kind === 'edge' ? own.run.edge : '';
+  return piece.notches
+    .filter((notch) => notch.edge === edge)
+    .map((notch) => notch.at * (ring.edgeLengths.get(edge) ?? 0) - own.edgeStart)
+    .sort((a, b) => a - b);
+};
+
 /**
  * Trues an edge where it was cut: what was straight between two corners is drawn straight again from
  * corner to corner; a curve is blended over 65 mm on each side of the cut, or up to the corner where that
- * is nearer, its tangents kept. Where parts overlap the blend reaches further by half the overlap.
+ * is nearer, or to a notch at least 50 mm off; its tangents are kept. Where parts overlap the blend reaches further by half the overlap.
  */
 export const redraw = (piece: Piece, former: FormerCut): Redrawn => {
   const nothing: Redrawn = { piece, strayed: 0, area: 0 };
@@ -208,8 +224,11 @@ export const redraw = (piece: Piece, former: FormerCut): Redrawn => {
   }
   const overlap = Math.max(-dot(subtract(former.after, former.before), pathTangentAtLength(path, from, 'before')), 0);
   const out = reach + overlap / 2;
-  const start = Math.max(from - out, low);
-  const end = Math.min(to + out, high);
+  const marks = notchesAlong(piece, stretch.run);
+  const before = marks.find((at) => at > from - out && at <= from - leastReach);
+  const after = marks.findLast((at) => at < to + out && at >= to + leastReach);
+  const start = Math.max(before ?? from - out, low);
+  const end = Math.min(after ?? to + out, high);
   return trued(piece, stretch, start, end, blended(path, start, end));
 };
 

@@ -1,5 +1,177 @@
 import type { ProblemCatalogue } from './catalogue.ts';
 
-export const alterProblems: ProblemCatalogue = {};
+/** What the alterations have to say when they cannot be done, and what they warn of. */
+export const alterProblems: ProblemCatalogue = {
+  'alter.unknown': {
+    message: 'There is no alteration called {alteration}.',
+    remedy: 'Choose one from the catalogue, or take the step off the list.',
+  },
+  'alter.unknown-version': {
+    message: 'This step was made with another version ({version}) of {alteration}.',
+    remedy: 'Take the step off and add it again; the amount can stay as it was.',
+  },
+  'alter.not-a-choice': {
+    message: '“{given}” is not one of the choices for {parameter}.',
+    remedy: 'Choose one of {choices}.',
+  },
+  'alter.not-an-amount': {
+    message: 'This step does not say how much.',
+    remedy: 'Give it an amount in millimetres.',
+  },
+  'alter.out-of-range': {
+    message: '{amount} is beyond what this alteration can do.',
+    remedy: 'Choose an amount between {least} and {most}; for more, start from another size.',
+  },
+  'alter.no-piece': {
+    message: 'This garment has no piece this alteration works on: {role}.',
+    remedy: 'Choose another alteration, or a pattern with that piece.',
+  },
+  'alter.no-landmark': {
+    message: '{piece} does not say where its {landmark} lies.',
+    remedy: 'Mark it on the piece, then try again.',
+  },
+  'alter.no-side-dart': {
+    message: '{piece} has no bust dart in its side seam, which this alteration works through.',
+    remedy: 'Use a pattern with a side dart, or fit the bust by the starting size.',
+  },
+  'alter.no-centre': {
+    message: 'From the bust point of {piece} a cut cannot reach the centre and the hem.',
+    remedy: 'Look whether the bust point is marked in the right place.',
+  },
+  'alter.hinge-too-near': {
+    message: 'The armhole of {piece} lies too near the bust point to swing the side out so far.',
+    remedy: 'Choose a smaller amount, or start from a larger size.',
+  },
+  'alter.dart-used-up': {
+    message: 'The bust dart of {piece} does not hold that much to take out.',
+    remedy: 'Choose a smaller amount, or start from a smaller size.',
+  },
+  'alter.no-lengthen-line': {
+    message: 'No piece has a place to lengthen or shorten there ({where}).',
+    remedy: 'Choose another place, or draw a lengthening line on the pieces.',
+  },
+  'alter.no-room': {
+    message: '{piece} cannot be shortened by {amount} there: a dart or a corner lies in the way.',
+    remedy: 'Shorten by less, or part of it at another place.',
+  },
+  'alter.grain-not-along': {
+    message: 'The grain of {piece} does not run along its length, so its parts cannot slide along it.',
+    remedy: 'Lengthen the other pieces, and redraft this one.',
+  },
+  'alter.cut-not-clear': {
+    message: 'A level cut at that height does not go straight through {piece} from one edge to another.',
+    remedy: 'Choose another place to cut.',
+  },
+  'alter.cut-too-short': {
+    message: 'A cut on {piece} would have no length.',
+    remedy: 'Look whether its marks lie where they should.',
+  },
+  'alter.cut-leaves-piece': {
+    message: 'A cut would run outside {piece} between its ends.',
+    remedy: 'Look whether its marks lie where they should; this shape may be too unusual for the alteration.',
+  },
+  'alter.cut-through-dart': {
+    message: 'A cut on {piece} would go through its dart {dart}.',
+    remedy: 'Move the dart first, or cut at another place.',
+  },
+  'alter.tears': {
+    message: '{piece} would cross over itself: the amount tears the piece.',
+    remedy: 'Choose a smaller amount.',
+  },
+  'alter.edge-changes': {
+    message: 'The edge {where} would change its length by {by}, and it must not.',
+    remedy: 'Choose a smaller amount.',
+  },
+  'alter.seam-does-not-walk': {
+    message: 'The two sides of the seam {where} would no longer meet: they would be {by} apart.',
+    remedy: 'Choose a smaller amount, or alter the piece it is sewn to as well.',
+  },
+  'alter.armhole-kinks': {
+    message: 'The armhole would have a kink of {by} at the hinge, more than can be smoothed.',
+    remedy: 'Choose a smaller amount.',
+  },
+  'alter.dart-legs-differ': {
+    message: 'The legs of the bust dart would differ by {by}, so it would not fold flat.',
+    remedy: 'Look whether the dart points at the bust point.',
+  },
+  'alter.width-off': {
+    message: 'The width at the {where} level would be {by} off what was asked for.',
+    remedy: 'Choose a smaller amount.',
+  },
+  'alter.grain-bends': {
+    message: 'The grain of {where} would no longer be one straight line.',
+    remedy: 'Choose another place to cut.',
+  },
+  'alter.split-dart': {
+    message: 'The bust dart of {piece} is now {intake} wide at the side, which makes a sharp point.',
+    remedy: 'Split it into two darts a few centimetres apart, or swing part of it elsewhere.',
+  },
+};
 
-export const alterWords = {} as const;
+/** What a person reads of the alterations: names, what each is for, its parameters, what it holds and changes. */
+export const alterWords = {
+  alterations: {
+    'lengthen-shorten': {
+      name: 'Lengthen or shorten',
+      about:
+        'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
+    },
+    'full-bust': {
+      name: 'Full bust',
+      about:
+        'Gives each front more width and length over the bust and a deeper side dart; neck, shoulder, armhole and side seam stay as they are. For a fuller bust than the pattern was drafted for.',
+    },
+    'small-bust': {
+      name: 'Small bust',
+      about:
+        'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
+    },
+  },
+  parameters: {
+    amount: 'Amount, each piece',
+    where: 'Where',
+  },
+  choices: {
+    'above-waist': 'Above the waist',
+    'below-waist': 'Below the waist',
+    sleeve: 'In the sleeve, below the elbow',
+  },
+  holds: {
+    neck: 'The neckline keeps its length.',
+    shoulder: 'The shoulder keeps its length.',
+    armhole: 'The armhole keeps its length and stays smooth.',
+    side: 'The side seam keeps its length, its dart closed.',
+    'dart-legs': 'The legs of the dart are equal.',
+    'dart-angle': 'The dart opens by the angle the side swung.',
+    'width-grows': 'Each front changes by the amount at the bust and everywhere below.',
+    'seam-walks': 'Every seam still meets.',
+    'end-widths': 'Edges that are not cut keep their length.',
+    'grain-straight': 'The grain stays one line.',
+    'edge-length': 'Edges that are not cut keep their length.',
+  },
+  follows: {
+    'centre-facing': 'What is sewn to the centre front drops with it.',
+    hem: 'The hem is redrawn over the width put in.',
+    levels: 'Waist, hip and the other levels move along.',
+    mates: 'Every piece that carries the level is cut at the same place.',
+    facings: 'Facings and linings that reach it follow.',
+    'zip-length': 'A zip that ends below it has to be as much longer or shorter.',
+  },
+  held: {
+    'edge-length': 'Length kept',
+    'seam-walks': 'Seam meets',
+    'armhole-smooth': 'Armhole smoothed by',
+    'dart-legs': 'Dart legs equal',
+    'dart-angle': 'Dart angle as reckoned',
+    'centre-drop': 'Centre front longer as reckoned',
+    'width-grows': 'Width as asked',
+    'grain-straight': 'Grain one line',
+  },
+  changed: {
+    'edge-length': 'Length of edge',
+    'dart-intake': 'Intake of the bust dart',
+    'dart-gone': 'The bust dart is used up',
+    girth: 'Finished girth',
+    'zip-length': 'Length of the zip',
+  },
+} as const;
