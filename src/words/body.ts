@@ -29,10 +29,6 @@ export const bodyProblems: ProblemCatalogue = {
     message: 'This wearer was written in a form this program does not know: “{format}”.',
     remedy: 'Nothing was stored. Open it with the program that wrote it, or a newer one of this.',
   },
-  'body.nothing-known': {
-    message: 'No measure is known yet.',
-    remedy: 'Take at least stature, bust, waist and hip.',
-  },
 };
 
 /**
