@@ -1,4 +1,15 @@
 export {
+  type BeforeAfterOptions,
+  beforeAfterGroup,
+  drawBeforeAfter,
+  type PieceChange,
+  pieceChanges,
+} from './before-after.ts';
+export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
+export { drawEase, type EaseOptions } from './ease.ts';
+export { drawGarmentPieces, type GarmentOptions } from './garment.ts';
+export { drawLayout, type LayoutOptions } from './layout.ts';
+export {
   arrowHead,
   circle,
   drawingOf,
@@ -14,7 +25,10 @@ export {
   textMark,
 } from './marks.ts';
 export { moveMarks } from './move.ts';
+export { drawNest, type NestOptions } from './nest.ts';
 export { drawPiece, type PieceOptions, pieceGroup } from './piece.ts';
 export { roomForWords } from './room-for-words.ts';
 export { sayCut, sayId } from './say.ts';
+export { drawSeamWalk, type SeamWalkOptions, sayWalk } from './seam-walk.ts';
+export { sideBySide } from './side-by-side.ts';
 export * from './types.ts';

@@ -54,5 +54,34 @@ export const drawWords = {
   notchesMeet: 'All notches meet.',
   notchesMiss: 'Notches that do not meet: {count}.',
   noNotches: 'It has no notches.',
+  // Layouts.
+  layoutLabel: 'Cutting layout, {used} of cloth {width} wide: {pieces}.',
+  layoutPiece: '{name}: {fromSelvage} from {edge}, {fromEnd} from the end.',
+  theSelvage: 'the selvage',
+  theFold: 'the fold',
+  selvage: 'Selvage',
+  selvages: 'Both selvages',
+  foldOfCloth: 'Fold of the cloth',
+  used: '{used} used',
+  usedOf: '{used} used of {inHand}',
+  shortOf: '{used} needed, {inHand} in hand: it does not fit',
+  twice: 'two layers',
+  opened: 'opened out',
+  turnedOver: 'turned over',
+
+  // Ease.
+  easeLabel: 'Ease of each size against what is usual. {levels}',
+  easeLevelLabel: '{level}: size {size} has {ease} of ease, {verdict}; usual is {low} to {high}.',
+  easeUsual: 'usual {low} to {high}',
+  easeOfSize: 'size {size}: {ease}, {verdict}',
+  verdict: {
+    'too-tight': 'too tight',
+    snug: 'tighter than usual',
+    usual: 'usual',
+    roomy: 'roomier than usual',
+  },
+  bodyEstimated: 'body estimated, not measured',
+  noEase: 'no ease',
+
   edgeOfPiece: '{edge} of {piece}',
 } as const;

@@ -1,0 +1,228 @@
+import {
+  add,
+  type Bounds,
+  boundsMeet,
+  distance,
+  lerp,
+  type Path,
+  type Point,
+  pathBounds,
+  scale,
+  tolerance,
+  translation,
+} from '../geometry/index.ts';
+import {
+  dartsOf,
+  edgeLength,
+  edgeOf,
+  type Garment,
+  hasEdge,
+  levelWidth,
+  notchPlace,
+  outlineOf,
+  type Piece,
+} from '../pattern/index.ts';
+import { formatLength, type Unit } from '../units/index.ts';
+import { drawWords, fill } from '../words/index.ts';
+import { differingStretches } from './differing.ts';
+import { paperBounds, usualAspect } from './garment.ts';
+import {
+  drawingOf,
+  estimatedTextWidth,
+  groupMark,
+  pathMark,
+  stroke,
+  type TextWidth,
+  textBounds,
+  textMark,
+} from './marks.ts';
+import { moveMarks } from './move.ts';
+import { pieceGroup } from './piece.ts';
+import { sayId } from './say.ts';
+import { sideBySide } from './side-by-side.ts';
+import type { Drawing, GroupMark, PathMark, TextMark } from './types.ts';
+
+export interface BeforeAfterOptions {
+  readonly unit: Unit;
+  readonly locale?: string;
+  readonly textSize?: number;
+  readonly textWidth?: TextWidth;
+  /** Draw only pieces that were changed; all when none was. */
+  readonly changedOnly?: boolean;
+  readonly aspect?: number;
+}
+
+/** One measure of a piece that an alteration changed, signed, mm. */
+export interface PieceChange {
+  readonly kind: 'edge' | 'level';
+  readonly id: string;
+  readonly by: number;
+}
+
+/** Lengths of edges and widths at levels that differ by more than what an alteration holds. */
+export const pieceChanges = (before: Piece, after: Piece): readonly PieceChange[] => {
+  const edges = after.edges
+    .filter((edge) => hasEdge(before, edge.id))
+    .map(
+      (edge): PieceChange => ({
+        kind: 'edge',
+        id: edge.id,
+        by: edgeLength(after, edge.id) - edgeLength(before, edge.id),
+      }),
+    );
+  const levels = after.levels
+    .filter((level) => before.levels.some((one) => one.id === level.id))
+    .map(
+      (level): PieceChange => ({
+        kind: 'level',
+        id: level.id,
+        by: levelWidth(after, level.id) - levelWidth(before, level.id),
+      }),
+    );
+  return [...edges, ...levels].filter((change) => Math.abs(change.by) > tolerance.holds);
+};
+
+/**
+ * The garment as bought in grey under the garment as altered; what changed in red pencil, told by its dash as well;
+ * each changed length and width named with its amount. Papers keep their places while an amount is dragged.
+ */
+export const drawBeforeAfter = (before: Garment, after: Garment, options: BeforeAfterOptions): Drawing => {
+  const pairs = after.pieces.flatMap((piece) => {
+    const old = before.pieces.find((one) => one.id === piece.id);
+    return old ? [{ old, piece }] : [];
+  });
+  const changed = options.changedOnly ? pairs.filter(({ old, piece }) => linesChanged(old, piece).length > 0) : pairs;
+  const shown = changed.length > 0 ? changed : pairs;
+  // Room for what an alteration may add is left from the start, so that nothing shifts when it does.
+  const boxes = shown.map(({ old }) => grown(paperBounds(old, undefined), roomForChange));
+  const places = sideBySide(boxes, options.aspect ?? usualAspect);
+  const groups = shown.flatMap(({ old, piece }, index) =>
+    moveMarks([beforeAfterGroup(old, piece, options)], translation(places[index] as Point)),
+  );
+  const label = groups.map((group) => (group.kind === 'group' ? group.label : '')).join(' ');
+  return drawingOf(label, groups, 10);
+};
+
+const roomForChange = 60;
+
+const grown = (box: Bounds, by: number): Bounds => ({
+  minX: box.minX - by,
+  minY: box.minY - by,
+  maxX: box.maxX + by,
+  maxY: box.maxY + by,
+});
+
+/** One piece before and after. */
+export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAfterOptions): GroupMark => {
+  const { unit, locale = 'en' } = options;
+  const changes = pieceChanges(before, after);
+  const group = pieceGroup(after, {
+    unit,
+    locale,
+    original: before,
+    layers: ['cut', 'seam', 'marks', 'original'],
+  });
+  const name = nameMark(after, options);
+  const said = changes.map((change) => sayChange(change, unit, locale)).join('; ');
+  const label = fill(
+    drawWords.beforeAfterLabel,
+    { name: after.name, changes: said === '' ? drawWords.nothingChanged : `${said}.` },
+    unit,
+    locale,
+  );
+  return groupMark(after.id, label, [
+    ...group.marks,
+    ...linesChanged(before, after),
+    name,
+    ...changeLabels(after, changes, name, options),
+  ]);
+};
+
+/** Red pencil over every stretch of seam line and dart that is not where it was. */
+const linesChanged = (before: Piece, after: Piece): readonly PathMark[] => {
+  const legs = (piece: Piece): Path[] =>
+    dartsOf(piece).flatMap((dart) => [stroke(dart.legs[0], dart.point), stroke(dart.point, dart.legs[1])]);
+  const oldLegs = legs(before);
+  const paths = [
+    ...differingStretches(outlineOf(after), outlineOf(before)),
+    ...legs(after).flatMap((leg) => (oldLegs.length === 0 ? [leg] : differingStretches(leg, oldLegs.flat()))),
+  ];
+  return paths.length === 0 ? [] : [pathMark('seam', 'changed', ...paths)];
+};
+
+const nameMark = (piece: Piece, options: BeforeAfterOptions): TextMark => {
+  const size = options.textSize ?? usualSize;
+  const { minX, maxX, minY } = pathBounds(outlineOf(piece));
+  const above = Math.max(...piece.edges.map((edge) => edge.allowance)) + size;
+  return textMark('words', 'mark', { x: (minX + maxX) / 2, y: minY - above }, piece.name, size, {
+    anchor: 'middle',
+    weight: 'bold',
+  });
+};
+
+const usualSize = 12;
+
+const sayChange = (change: PieceChange, unit: Unit, locale: string): string => {
+  const amount = formatLength(Math.abs(change.by), unit, { purpose: 'amount', locale });
+  const template =
+    change.kind === 'edge'
+      ? change.by > 0
+        ? drawWords.longer
+        : drawWords.shorter
+      : change.by > 0
+        ? drawWords.wider
+        : drawWords.narrower;
+  return fill(template, { edge: sayId(change.id), level: sayId(change.id), amount }, unit, locale);
+};
+
+/** Each amount beside the edge it belongs to, outside the piece; a level's just above its line. None over another. */
+const changeLabels = (
+  piece: Piece,
+  changes: readonly PieceChange[],
+  name: TextMark,
+  options: BeforeAfterOptions,
+): readonly TextMark[] => {
+  const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
+  const taken: Bounds[] = [textBounds(name, textWidth(name.text, size, 'bold'))];
+  return changes.flatMap((change) => {
+    const amount = formatLength(change.by, unit, { purpose: 'amount', locale, signed: true });
+    // What is too small to be written is not worth a word.
+    if (!/[1-9½¼¾⅛⅜⅝⅞¹²³⁴-⁹]/.test(amount)) return [];
+    const text = fill(
+      change.kind === 'edge' ? drawWords.changedEdge : drawWords.changedLevel,
+      { edge: sayId(change.id), level: sayId(change.id), amount },
+      unit,
+      locale,
+    );
+    const place = change.kind === 'edge' ? besideEdge(piece, change.id, size) : onLevel(piece, change.id, size);
+    const width = textWidth(text, size, 'regular');
+    for (const off of [0, 1, -1, 2, -2, 3, -3, 4]) {
+      const at = { x: place.at.x, y: place.at.y + off * size * 1.3 };
+      const mark = textMark('words', 'changed', at, text, size, { anchor: place.anchor });
+      const bounds = textBounds(mark, width);
+      if (taken.some((other) => boundsMeet(bounds, other))) continue;
+      taken.push(bounds);
+      return [mark];
+    }
+    return [];
+  });
+};
+
+const besideEdge = (piece: Piece, edge: string, size: number): { at: Point; anchor: TextMark['anchor'] } => {
+  const { point, outward } = notchPlace(piece, { id: '', edge, at: 0.5, strokes: 1 });
+  const away = edgeOf(piece, edge).allowance + size * 0.6;
+  const at = add(point, scale(outward, away));
+  const aside = Math.abs(outward.x) > 0.5;
+  return {
+    at: { x: at.x, y: at.y + (outward.y > 0.5 ? size * 0.8 : aside ? size * 0.3 : 0) },
+    anchor: aside ? (outward.x > 0 ? 'start' : 'end') : 'middle',
+  };
+};
+
+const onLevel = (piece: Piece, id: string, size: number): { at: Point; anchor: TextMark['anchor'] } => {
+  const level = piece.levels.find((one) => one.id === id);
+  if (!level) throw new Error(`Piece ${piece.id} has no level ${id}`);
+  const share = distance(level.from, level.to) > 0 ? 0.5 : 0;
+  const middle = lerp(level.from, level.to, share);
+  return { at: { x: middle.x, y: middle.y - size * 0.4 }, anchor: 'middle' };
+};

@@ -1,0 +1,290 @@
+import {
+  applyToPath,
+  applyToPoint,
+  line,
+  type Path,
+  type Point,
+  pathBounds,
+  reverseSegment,
+  scale,
+  type Transform,
+} from '../geometry/index.ts';
+import {
+  type Layout,
+  type LayoutItem,
+  type LayoutProblem,
+  type Placement,
+  placedOutline,
+  type Stretch,
+} from '../lay/index.ts';
+import { cutLine, type Garment, type Piece } from '../pattern/index.ts';
+import { formatLength, type Unit } from '../units/index.ts';
+import { drawWords, fill } from '../words/index.ts';
+import {
+  arrowHead,
+  drawingOf,
+  estimatedTextWidth,
+  filledMark,
+  groupMark,
+  pathMark,
+  rectangle,
+  stroke,
+  textMark,
+} from './marks.ts';
+import { moveMarks } from './move.ts';
+import { roomForWords } from './room-for-words.ts';
+import type { Drawing, GroupMark, Mark, TextMark } from './types.ts';
+
+export interface LayoutOptions {
+  readonly unit: Unit;
+  readonly locale?: string;
+  /** The garment that is laid: pieces are then drawn by their own cut lines and grain; else by the plan's outlines. */
+  readonly garment?: Garment;
+  /** The cloth's own colour, as CSS writes it. */
+  readonly colour?: string;
+  readonly textSize?: number;
+}
+
+/**
+ * A plan to cut from: the cloth lying along x with its selvages and fold, each piece with its name, its grain, and how far
+ * it lies from the selvage and from the end, and the length of cloth it takes.
+ */
+export const drawLayout = (problem: LayoutProblem, layout: Layout, options: LayoutOptions): Drawing => {
+  const { unit, locale = 'en' } = options;
+  const say = (mm: number, purpose: 'measure' | 'cloth' = 'measure') => formatLength(mm, unit, { purpose, locale });
+  const size = options.textSize ?? Math.max(8, Math.max(layout.length, problem.cloth.width) / 70);
+  const stretches = layout.stretches.flatMap((stretch) => stretchMarks(stretch, size, options.colour));
+  const unused = unusedCloth(problem, layout);
+  const pieces = layout.placed.map((placement, index) => placedGroup(placement, index, problem, layout, size, options));
+  const { length: inHand } = problem.cloth;
+  const template = inHand === null ? drawWords.used : inHand < layout.length ? drawWords.shortOf : drawWords.usedOf;
+  const values = { used: say(layout.length, 'cloth'), ...(inHand === null ? {} : { inHand: say(inHand, 'cloth') }) };
+  const deepest = Math.max(0, ...layout.stretches.map((stretch) => stretch.height));
+  const label = fill(
+    drawWords.layoutLabel,
+    {
+      used: say(layout.length, 'cloth'),
+      width: say(problem.cloth.width),
+      pieces: problem.items.map((item) => item.name).join(', '),
+    },
+    unit,
+    locale,
+  );
+  return drawingOf(
+    label,
+    [
+      ...stretches,
+      ...unused,
+      ...pieces,
+      ...dimension(layout.length, deepest + size * 3.6, size, fill(template, values, unit, locale)),
+    ],
+    size,
+  );
+};
+
+/** One stretch of cloth: its own colour, the selvages along it, and the fold where it is folded. */
+const stretchMarks = (stretch: Stretch, size: number, colour: string | undefined): readonly Mark[] => {
+  const { from, length, height, kind } = stretch;
+  const cloth = rectangle(from, 0, length, height);
+  const edge = (y: number): Path => stroke({ x: from, y }, { x: from + length, y });
+  const words = (text: string, y: number): TextMark =>
+    textMark('words', 'mark', { x: from + size * 0.5, y }, text, size);
+  return [
+    { ...filledMark('cloth', 'cloth', cloth), ...(colour ? { colour } : { colour: '#ffffff' }) },
+    pathMark(
+      'cloth',
+      'cloth',
+      stroke({ x: from, y: 0 }, { x: from, y: height }),
+      stroke({ x: from + length, y: 0 }, { x: from + length, y: height }),
+    ),
+    pathMark('cloth', kind === 'folded' ? 'fold' : 'selvage', edge(0)),
+    pathMark('cloth', 'selvage', edge(height)),
+    words(kind === 'folded' ? drawWords.foldOfCloth : drawWords.selvage, -size * 0.6),
+    words(kind === 'folded' ? drawWords.selvages : drawWords.selvage, height + size * 1.3),
+  ];
+};
+
+/** Cloth in hand beyond the plan, in faint outline. */
+const unusedCloth = (problem: LayoutProblem, layout: Layout): readonly Mark[] => {
+  const { length } = problem.cloth;
+  const last = layout.stretches[layout.stretches.length - 1];
+  if (length === null || !last || length <= layout.length) return [];
+  return [pathMark('cloth', 'faint', rectangle(layout.length, 0, length - layout.length, last.height))];
+};
+
+const placedGroup = (
+  placement: Placement,
+  index: number,
+  problem: LayoutProblem,
+  layout: Layout,
+  size: number,
+  options: LayoutOptions,
+): GroupMark => {
+  const { unit, locale = 'en' } = options;
+  const item = problem.items.find(({ id }) => id === placement.id) as LayoutItem;
+  const piece = options.garment?.pieces.find(({ id }) => id === placement.id);
+  const stretch = layout.stretches[placement.stretch] as Stretch;
+  const turn = transformOf(placement);
+  const outline = shapeOf(problem, placement, item, piece, turn);
+  const bounds = pathBounds(outline);
+  const grain = piece ? ([applyToPoint(turn, piece.grain.from), applyToPoint(turn, piece.grain.to)] as const) : null;
+  const folded = stretch.kind === 'folded';
+  // From the selvage on single cloth, which lies at the top; on folded cloth the selvages lie together at the bottom.
+  const toSelvage = folded ? (y: number) => stretch.height - y : (y: number) => y;
+  const fromSelvage =
+    grain && !placement.opened ? toSelvage(grain[0].y) : Math.min(toSelvage(bounds.minY), toSelvage(bounds.maxY));
+  const say = (mm: number) => formatLength(Math.max(0, mm), unit, { locale });
+  const onFold = folded && item.fold !== null;
+  const notes = [
+    ...(folded && !onFold ? [drawWords.twice] : []),
+    ...(placement.opened ? [drawWords.opened] : []),
+    ...(!folded && placement.mirrored ? [drawWords.turnedOver] : []),
+  ];
+  const label = fill(
+    drawWords.layoutPiece,
+    {
+      name: item.name,
+      fromSelvage: say(fromSelvage),
+      edge: drawWords.theSelvage,
+      fromEnd: say(bounds.minX - stretch.from),
+    },
+    unit,
+    locale,
+  );
+  const grainPaths = grain ? [stroke(grain[0], grain[1])] : [];
+  const words = placeWords(
+    outline,
+    grainPaths,
+    [item.name, ...notes, `${say(bounds.minX - stretch.from)} → · ↕ ${say(fromSelvage)}`],
+    size,
+  );
+  return groupMark(`${item.id}-${index + 1}`, label, [
+    filledMark('cut', 'paper', outline),
+    pathMark('cut', 'cut', outline),
+    ...(grain ? grainMarksOf(grain, size) : []),
+    ...words,
+  ]);
+};
+
+const grainMarksOf = ([from, to]: readonly [Point, Point], size: number): readonly Mark[] => {
+  const along = { x: to.x - from.x, y: to.y - from.y };
+  const head = Math.min(size, Math.hypot(along.x, along.y) / 4);
+  return [
+    pathMark('marks', 'grain', stroke(from, to)),
+    filledMark('marks', 'grain', arrowHead(to, along, head), arrowHead(from, scale(along, -1), head)),
+  ];
+};
+
+/** A placement as a transform of the piece's own coordinates; quarter turns are exact. */
+const transformOf = (placement: Placement): Transform => {
+  const turns = ((placement.rotation % 360) + 360) % 360;
+  const angle = (placement.rotation * Math.PI) / 180;
+  const [cos, sin] =
+    turns === 0
+      ? [1, 0]
+      : turns === 90
+        ? [0, 1]
+        : turns === 180
+          ? [-1, 0]
+          : turns === 270
+            ? [0, -1]
+            : [Math.cos(angle), Math.sin(angle)];
+  const hand = placement.mirrored ? -1 : 1;
+  return { a: cos * hand, b: sin * hand, c: -sin, d: cos, e: placement.x, f: placement.y };
+};
+
+/** The cut line where it lies; a piece opened out, or one known only by its outline, as the plan has it. */
+const shapeOf = (
+  problem: LayoutProblem,
+  placement: Placement,
+  item: LayoutItem,
+  piece: Piece | undefined,
+  turn: Transform,
+): Path => {
+  if (piece && !placement.opened) return applyToPath(turn, cutLine(piece));
+  if (piece && item.fold) {
+    const half = cutLine(piece).filter(
+      (segment) => !liesOn(segment.from, segment.to, item.fold as readonly [Point, Point]),
+    );
+    const start = cutLine(piece).findIndex((segment) =>
+      liesOn(segment.from, segment.to, item.fold as readonly [Point, Point]),
+    );
+    if (start >= 0 && half.length > 0) return applyToPath(turn, openedOut(rotated(cutLine(piece), start), item.fold));
+  }
+  const corners = placedOutline(problem, placement);
+  return corners.map((from, index) => line(from, corners[(index + 1) % corners.length] as Point));
+};
+
+/** Both ends lie on the fold, to well within a hair of drawing. */
+const liesOn = (p: Point, q: Point, [a, b]: readonly [Point, Point]): boolean => {
+  const size = Math.hypot(b.x - a.x, b.y - a.y);
+  const off = (r: Point) => Math.abs((r.x - a.x) * (b.y - a.y) - (r.y - a.y) * (b.x - a.x)) / size;
+  return off(p) < 0.01 && off(q) < 0.01;
+};
+
+/** The outline begun after its stretch on the fold, without it. */
+const rotated = (path: Path, foldAt: number): Path => [...path.slice(foldAt + 1), ...path.slice(0, foldAt)];
+
+/** The half and its mirror image across the fold, as one outline. */
+const openedOut = (half: Path, [a, b]: readonly [Point, Point]): Path => {
+  const angle = 2 * Math.atan2(b.y - a.y, b.x - a.x);
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const mirror: Transform = {
+    a: cos,
+    b: sin,
+    c: sin,
+    d: -cos,
+    e: a.x - cos * a.x - sin * a.y,
+    f: a.y - sin * a.x + cos * a.y,
+  };
+  return [...half, ...applyToPath(mirror, half).toReversed().map(reverseSegment)];
+};
+
+/** As many lines of words as find room on the paper, the name first. */
+const placeWords = (
+  outline: Path,
+  lines: readonly Path[],
+  texts: readonly string[],
+  size: number,
+): readonly TextMark[] => {
+  const room = roomForWords(outline, lines);
+  for (let count = texts.length; count > 0; count -= 1) {
+    const shown = texts.slice(0, count);
+    const width = Math.max(...shown.map((text) => estimatedTextWidth(text, size, 'bold')));
+    const height = size * (1 + 1.3 * (count - 1));
+    const found = room.find(width, height);
+    if (!found) continue;
+    return shown.map((text, index) => {
+      const down = -height / 2 + size * (0.75 + 1.3 * index);
+      const at =
+        found.angle === 0
+          ? { x: found.centre.x, y: found.centre.y + down }
+          : { x: found.centre.x + down, y: found.centre.y };
+      return textMark('words', 'mark', at, text, size, {
+        anchor: 'middle',
+        angle: found.angle,
+        weight: index === 0 ? 'bold' : 'regular',
+      });
+    });
+  }
+  return [];
+};
+
+/** The length of cloth used, between two ticks. */
+const dimension = (length: number, y: number, size: number, text: string): readonly Mark[] =>
+  moveMarks(
+    [
+      pathMark(
+        'marks',
+        'dimension',
+        stroke({ x: 0, y: 0 }, { x: length, y: 0 }),
+        stroke({ x: 0, y: -size * 0.7 }, { x: 0, y: size * 0.7 }),
+        stroke({ x: length, y: -size * 0.7 }, { x: length, y: size * 0.7 }),
+      ),
+      textMark('words', 'dimension', { x: length / 2, y: -size * 0.5 }, text, size, {
+        anchor: 'middle',
+        weight: 'bold',
+      }),
+    ],
+    { a: 1, b: 0, c: 0, d: 1, e: 0, f: y },
+  );
