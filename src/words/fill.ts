@@ -1,11 +1,14 @@
 import type { ProblemValue, Unit } from '../units/index.ts';
 import { formatLength } from '../units/index.ts';
 
+/** Under this, mm, a length is an amount of ease or an alteration and is written to the finer fraction, so that halves add up. */
+const smallAmount = 150;
+
 /** One value as a reader sees it: lengths in her own unit, numbers in her own script, words as they are. */
 const printed = (value: ProblemValue, unit: Unit, locale: string): string => {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return new Intl.NumberFormat(locale, { maximumFractionDigits: 3 }).format(value);
-  return formatLength(value.mm, unit, { locale });
+  return formatLength(value.mm, unit, { locale, purpose: Math.abs(value.mm) < smallAmount ? 'amount' : 'measure' });
 };
 
 /**

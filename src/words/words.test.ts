@@ -35,6 +35,7 @@ describe('problem sentences', () => {
 describe('filling in', () => {
   it('prints lengths in the reader’s unit', () => {
     expect(fill('{a} by {b} of {c}', { a: { mm: 254 }, b: 1234.5, c: 'linen' }, 'in')).toBe('10″ by 1,234.5 of linen');
+    expect(fill('{a} and {b}', { a: { mm: 30 }, b: { mm: 60 } }, 'in')).toBe('1³⁄₁₆″ and 2⅜″');
     expect(fill('{a}', { a: { mm: 254 } }, 'cm', 'de')).toBe('25,4\u00a0cm');
   });
   it('leaves a name without a value standing', () => {
