@@ -20,6 +20,7 @@ import {
   subtract,
   tolerance,
 } from '../geometry/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { draftArmhole } from './armhole.ts';
 import type { BlousePlan } from './blouse-plan.ts';
 import { draftNeckline } from './neckline.ts';
@@ -63,6 +64,9 @@ const mostWider = 10;
 
 /** How far below the bust level the bust dart's upper leg meets the side seam, mm. */
 const dartBelowBust = 14;
+
+/** How far at least the bust point lies below the front's underarm, mm. */
+const leastAboveBust = 18;
 
 /** A parameter or angle found to this is found to well under `tolerance.same`. */
 const fine = 1e-12;
@@ -178,8 +182,8 @@ const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, mouth: numbe
 const onOpened = (above: readonly [Cubic, Cubic], closed: Side, mouth: number, level: number) => {
   const [curve, from, to] =
     level < above[0].to.y ? [above[0], closed[0].from.y, closed[0].to.y] : [above[1], closed[1].from.y, mouth];
-  const t = solveBetween((at) => segmentPointAt(curve, at).y - level, 0, 1, fine);
-  if (t === null) throw new Error('A level lies outside the side seam');
+  // A level outside the seam is that of its end; the finished bust then cannot be met, and the draft says so.
+  const t = solveBetween((at) => segmentPointAt(curve, at).y - level, 0, 1, fine) ?? (level < curve.from.y ? 0 : 1);
   return { point: { ...segmentPointAt(curve, t), y: level }, closedHeight: from + t * (to - from) };
 };
 
@@ -198,17 +202,19 @@ const onOpened = (above: readonly [Cubic, Cubic], closed: Side, mouth: number, l
  * 5. Armholes from shoulder point over the across lines to the underarm.
  *
  * Block construction as taught in manuals of metric pattern cutting, the dart swung from shoulder to side.
+ * Problem `drafting.bodice-cannot-fit` where no width at the underarm makes the bust.
  */
-export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
+export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => {
   const shoulderBack = backShoulder(plan);
   const { intake, baseLevel } = balance(plan, depth, shoulderBack.point.y);
   const shoulderFront = frontShoulder(plan, baseLevel);
   const bustAcross = plan.bustSpanHalf - shoulderFront.base.x;
+  const fallen = Math.sqrt(plan.bustDepth ** 2 - Math.min(Math.abs(bustAcross), plan.bustDepth / 2) ** 2);
+  // The bust is measured level under the arms, so it cannot lie above the underarm, whatever a height says.
   const bustPoint: Point = {
     x: plan.bustSpanHalf,
-    y: baseLevel + Math.sqrt(plan.bustDepth ** 2 - Math.min(Math.abs(bustAcross), plan.bustDepth / 2) ** 2),
+    y: Math.max(baseLevel + fallen, depth - intake + leastAboveBust),
   };
-
   const mouth = mouthLevel(plan, bustPoint, depth, intake);
 
   const sidesFor = (quarter: number, wider: number) => {
@@ -239,20 +245,20 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
       plan.bustQuarter + 120,
       tolerance.same,
     );
-    if (quarter === null) throw new Error('No width at the underarm makes the finished bust');
-    return sidesFor(quarter, wider);
+    return quarter === null ? null : sidesFor(quarter, wider);
   };
   // Opening the dart draws the front in at the bust level; it is cut wider by that, so that back and front still share the bust.
   const even = solveBetween(
     (wider) => {
-      const { atFront, atBack } = withBust(wider);
-      return atFront.x - atBack.x - 2 * plan.frontWider;
+      const shared = withBust(wider);
+      return shared === null ? -1 : shared.atFront.x - shared.atBack.x - 2 * plan.frontWider;
     },
     plan.frontWider,
     mostWider,
     shareWithin,
   );
   const sides = withBust(even ?? mostWider);
+  if (sides === null) return bad('drafting.bodice-cannot-fit', { bust: { mm: Math.round(4 * plan.bustQuarter) } });
 
   const acrossBack = settle(plan.acrossBackHalf, shoulderBack.point.x - 32, shoulderBack.point.x - 9);
   const acrossFront = settle(plan.acrossFrontHalf, shoulderFront.point.x - 40, shoulderFront.point.x - 15);
@@ -279,14 +285,13 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
   const frontArmhole = armhole(sides.front.above[0], shoulderFront, acrossFront, 0.54, 0.66);
   const nape: Point = { x: 0, y: jewel.back };
   const centreNeck: Point = { x: 0, y: baseLevel + plan.neck.frontDepth + jewel.front };
-  return {
+  return good({
     back: {
       neck: draftNeckline({
         centre: nape,
         neckPoint: shoulderBack.neckPoint,
         shoulderDirection: shoulderBack.directions[0],
-        flat: 0.55,
-        upright: 0.6,
+        fullness: 0.62,
       }),
       shoulder: [
         { kind: 'line', from: shoulderBack.neckPoint, to: shoulderBack.start },
@@ -303,8 +308,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
         centre: centreNeck,
         neckPoint: shoulderFront.neckPoint,
         shoulderDirection: shoulderFront.directions[0],
-        flat: 0.42,
-        upright: 0.5,
+        fullness: 0.66,
       }),
       shoulder: { kind: 'line', from: shoulderFront.neckPoint, to: shoulderFront.point },
       armhole: frontArmhole.path,
@@ -315,5 +319,5 @@ export const draftBodice = (plan: BlousePlan, depth: number): Bodice => {
       bustPoint,
       bustSide: sides.atFront,
     },
-  };
+  });
 };

@@ -18,7 +18,9 @@ export const armholeHeight = ({ front, back }: Bodice): number =>
   (pathEnd(front.armhole).y - pathStart(front.armhole).y + pathEnd(back.armhole).y - pathStart(back.armhole).y) / 2;
 
 const draftAt = (plan: BlousePlan, depth: number): Result<BlouseDraft> => {
-  const bodice = draftBodice(plan, depth);
+  const drafted = draftBodice(plan, depth);
+  if (!drafted.ok) return drafted;
+  const bodice = drafted.value;
   const sleeve = draftSleeve(plan, pathLength(bodice.front.armhole), pathLength(bodice.back.armhole));
   if (!sleeve.ok) return sleeve;
   return good({ plan, bodice, sleeve: sleeve.value, capShare: sleeve.value.cap.height / armholeHeight(bodice) });

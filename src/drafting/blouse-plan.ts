@@ -97,6 +97,17 @@ export interface BlousePlan {
 /** What the design asks for where nothing else is said, mm over the whole girth. */
 const design = { bust: 90, waist: 60, hip: 60, upperArm: 65 } as const;
 
+/** Ease that may be asked for, mm: a woven cannot be smaller than the body, and beyond this it is another garment. */
+const easeRange: Readonly<Record<string, readonly [number, number]>> = {
+  bust: [20, 300],
+  waist: [10, 500],
+  hip: [20, 400],
+  'upper-arm': [30, 200],
+};
+
+/** Underarm to waist and waist to hip need this much, for the dart and the lines between, mm. */
+const leastSide = 80;
+
 /**
  * The blouse's own ease, by level.
  *
@@ -131,6 +142,13 @@ const easeFor = (body: BlouseMeasures, wished: EaseByLevel, waistShare: number):
 export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<BlousePlan> => {
   const measured = read(given);
   if (!measured.ok) return measured;
+  for (const [level, mm] of Object.entries(options.ease ?? {})) {
+    const range = easeRange[level];
+    if (range === undefined) return bad('drafting.no-such-level', { level });
+    if (!(mm >= range[0] && mm <= range[1])) {
+      return bad('drafting.ease-impossible', { level, ease: { mm }, low: { mm: range[0] }, high: { mm: range[1] } });
+    }
+  }
   const body = measured.value;
   const slope = settle(Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)), 14 * degree, 27 * degree);
   const fifth = body.neckBaseGirth / 5;
@@ -138,6 +156,12 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
   const hipLevel = waistLevel + body.waistToHip;
   // The arm crease, and 20 for movement; a tenth of the bust and 115 is what block drafts give, and how far readings may stray from it.
   const armholeDepth = settle(body.armholeDepth + 20, body.bustGirth / 10 + 95, body.bustGirth / 10 + 135);
+  if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastSide) {
+    return bad('drafting.levels-too-close', {
+      waist: { mm: Math.round(waistLevel) },
+      armhole: { mm: Math.round(body.armholeDepth) },
+    });
+  }
   const waistShare = (waistLevel - armholeDepth) / (hipLevel - armholeDepth);
   const ease = easeFor(body, options.ease ?? {}, waistShare);
   const cup = body.bustGirth - body.upperBustGirth;

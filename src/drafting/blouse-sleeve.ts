@@ -32,7 +32,7 @@ const leastHem = 0.7;
 const armBelow = 15;
 
 /** How much of the slope of a straight underarm seam is left at its top and at the hem, which it so meets nearly square. */
-const slopes = { top: 1, hem: 0.45 } as const;
+const slopes = { top: 0.85, hem: 0.45 } as const;
 
 /** Share of a sleeve's whole taper that is reached at a share of its underarm seam's length. */
 const taperAt = (at: number): number =>
@@ -53,7 +53,7 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   // How deep the cap will be is not known yet; the taper hardly depends on it.
   const below = length - 0.42 * upperArm;
   const elbowShare = settle((0.57 * length - 0.42 * upperArm) / below, 0.1, 0.7);
-  const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 55) / taperAt(elbowShare));
+  const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 53) / taperAt(elbowShare));
   const hemWidth = Math.min(wanted, upperArm - 12);
   const rise = Math.atan((slopes.top * (upperArm - hemWidth)) / 2 / below);
   const width = upperArm + 2 * armBelow * Math.tan(rise);

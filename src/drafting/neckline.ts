@@ -1,4 +1,4 @@
-import { add, cubic, directionAt, type Path, type Point, scale } from '../geometry/index.ts';
+import { add, cubic, directionAt, lerp, type Path, type Point, scale } from '../geometry/index.ts';
 
 /** What a round neckline hangs from. */
 export interface NecklineFrame {
@@ -6,31 +6,22 @@ export interface NecklineFrame {
   readonly centre: Point;
   /** Where the neckline meets the shoulder seam. */
   readonly neckPoint: Point;
-  /** Direction of the shoulder seam there in radians, travelling outward. */
+  /** Direction of the shoulder seam there in radians, travelling outward; less than upright. */
   readonly shoulderDirection: number;
-  /** How long the curve stays along the centre's square, as a share of the neck's width. */
-  readonly flat: number;
-  /** How long it stays square to the shoulder, as a share of the neck's depth. */
-  readonly upright: number;
+  /** How far the curve is pulled to the crossing of its two end tangents: 0.55 is a quarter ellipse, 1 the corner itself. */
+  readonly fullness: number;
 }
 
 /**
  * A round neckline from the centre to the shoulder, in one curve: square to the centre line, so that the
  * opened piece has no point there, and square to the shoulder seam, so that front and back run into one
- * another. Construction as taught in manuals of metric pattern cutting.
+ * another. Both handles lie on the way to the crossing of those two directions, so the bend never turns
+ * back. Construction as taught in manuals of metric pattern cutting.
  */
-export const draftNeckline = ({ centre, neckPoint, shoulderDirection, flat, upright }: NecklineFrame): Path => {
-  const width = neckPoint.x - centre.x;
-  const depth = centre.y - neckPoint.y;
-  const arriving = directionAt(shoulderDirection + Math.PI / 2);
-  return [
-    cubic(
-      centre,
-      { x: centre.x + flat * width, y: centre.y },
-      add(neckPoint, scale(arriving, upright * depth)),
-      neckPoint,
-    ),
-  ];
+export const draftNeckline = ({ centre, neckPoint, shoulderDirection, fullness }: NecklineFrame): Path => {
+  const down = directionAt(shoulderDirection + Math.PI / 2);
+  const crossing = add(neckPoint, scale(down, (centre.y - neckPoint.y) / down.y));
+  return [cubic(centre, lerp(centre, crossing, fullness), lerp(neckPoint, crossing, fullness), neckPoint)];
 };
 
 /**

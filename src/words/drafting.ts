@@ -9,6 +9,22 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'No sleeve cap fits: the armhole measures {armhole} round and the sleeve {sleeve} across.',
     remedy: 'Look at upper arm, armhole depth and across back again; one of them does not go with the others.',
   },
+  'drafting.bodice-cannot-fit': {
+    message: 'No side seam makes a bust of {bust} with the other measures given.',
+    remedy: 'Look at bust, waist and front waist length again; one of them does not go with the others.',
+  },
+  'drafting.levels-too-close': {
+    message: 'Underarm, waist and hip lie too close: the waist is {waist} below the nape, the armhole {armhole} deep.',
+    remedy: 'Measure back waist length, armhole depth and waist to hip again.',
+  },
+  'drafting.no-such-level': {
+    message: 'This pattern has no ease at “{level}”.',
+    remedy: 'Give ease at bust, waist, hip or upper-arm.',
+  },
+  'drafting.ease-impossible': {
+    message: 'Ease of {ease} at {level} is not possible here: from {low} to {high}.',
+    remedy: 'Choose an ease between the two.',
+  },
 };
 
 export const draftingWords = {} as const;
