@@ -21,6 +21,7 @@ import { unitsProblems } from './units.ts';
 import { webProblems } from './web.ts';
 
 export * from './alter.ts';
+export * from './alteration-steps.ts';
 export * from './body.ts';
 export * from './catalogue.ts';
 export * from './caution.ts';

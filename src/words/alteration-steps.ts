@@ -1,0 +1,34 @@
+import type { Unit } from '../units/index.ts';
+import { formatLength } from '../units/index.ts';
+
+/** What one step of an alteration list needs to be said aloud. */
+interface SpokenStep {
+  readonly alteration: string;
+  readonly params: Readonly<Record<string, number | string | boolean>>;
+}
+
+const amountOf = (step: SpokenStep): number => (typeof step.params['amount'] === 'number' ? step.params['amount'] : 0);
+
+const places: Readonly<Record<string, string>> = {
+  'above-waist': 'above the waist',
+  'below-waist': 'below the waist',
+  sleeve: 'on the sleeve',
+};
+
+/** One step as it is written on a printed pattern or read out: amounts for the trade's one word always both ways, each piece and in all. */
+const sentences: Readonly<Record<string, (step: SpokenStep, say: (mm: number) => string) => string>> = {
+  'full-bust': (step, say) =>
+    `full bust: ${say(amountOf(step))} more on each half of the front, ${say(2 * amountOf(step))} in all`,
+  'small-bust': (step, say) =>
+    `small bust: ${say(amountOf(step))} less on each half of the front, ${say(2 * amountOf(step))} in all`,
+  'lengthen-shorten': (step, say) => {
+    const amount = amountOf(step);
+    const place = places[String(step.params['where'])] ?? String(step.params['where']);
+    return `${amount < 0 ? 'shortened' : 'lengthened'} ${place} by ${say(Math.abs(amount))}`;
+  },
+};
+
+export const sayStep = (step: SpokenStep, unit: Unit): string => {
+  const sentence = sentences[step.alteration];
+  return sentence ? sentence(step, (mm) => formatLength(mm, unit, { purpose: 'amount' })) : step.alteration;
+};
