@@ -3,11 +3,12 @@ import { existsSync, readdirSync, readFileSync, rmSync, statSync, truncateSync, 
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { sentence } from '../words/index.ts';
+import { isMendable } from './database.ts';
 import { placesOf } from './folder.ts';
 import { restoreBackup } from './restore.ts';
 import { loadSqlite } from './sqlite.ts';
 import { codeOf, handClock, open, poplin, temporaryFolder, valueIn } from './testing/workroom.ts';
-import { isMendable, openWorkroom } from './workroom.ts';
+import { openWorkroom } from './workroom.ts';
 
 const fingerprint = (file: string) => createHash('sha256').update(readFileSync(file)).digest('hex');
 

@@ -1,4 +1,5 @@
 export { type Backup, lastGoodBackup, listBackups } from './backup.ts';
+export { isMendable } from './database.ts';
 export type { DocumentDraft, DocumentRevision, RestoreChoice, StoredDocument } from './documents.ts';
 export { dataFolder, placesOf } from './folder.ts';
 export { type DocumentKind, documentKinds, isDocumentKind } from './kind.ts';
@@ -7,7 +8,6 @@ export { type Owner, readOwner } from './lock.ts';
 export { type Restored, restoreBackup } from './restore.ts';
 export { type Settings, settingsSchema } from './settings.ts';
 export {
-  isMendable,
   type OpenOptions,
   openWorkroom,
   type StartChoice,

@@ -1,9 +1,10 @@
 import { randomBytes, randomUUID } from 'node:crypto';
-import { existsSync, mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import type { Problem, Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import { storeWords } from '../words/index.ts';
-import { type Backup, backupIsDue, lastGoodBackup, takeBackup } from './backup.ts';
+import { type Backup, backupIsDue, takeBackup } from './backup.ts';
+import { openDatabase } from './database.ts';
 import {
   type Circumstances,
   createDocument,
@@ -19,12 +20,10 @@ import {
   updateDocument,
 } from './documents.ts';
 import { problemFromFault } from './fault.ts';
-import { sync } from './files.ts';
 import { type Places, placesOf } from './folder.ts';
-import { inspectDatabase } from './inspect.ts';
 import type { DocumentKind } from './kind.ts';
 import { type Lock, type Owner, takeLock, writeOwner } from './lock.ts';
-import { type Migration, migrate, migrations } from './migrations.ts';
+import { type Migration, migrations } from './migrations.ts';
 import { type Connection, loadSqlite, type Sqlite } from './sqlite.ts';
 import { query, rows, write } from './tables.ts';
 
@@ -64,83 +63,6 @@ export interface OpenOptions extends Partial<Circumstances> {
   /** The steps the tables are brought up by; the program's own unless a test adds to them. */
   readonly migrations?: readonly Migration[];
 }
-
-/** Data is on the disk before a write is acknowledged, whatever is killed or unplugged afterwards. */
-const makeDurable = (connection: Connection): void => {
-  connection.pragma('journal_mode = WAL');
-  connection.pragma('synchronous = FULL');
-  connection.pragma('foreign_keys = ON');
-  // macOS only promises this much with a request of its own; elsewhere these do nothing.
-  connection.pragma('fullfsync = ON');
-  connection.pragma('checkpoint_fullfsync = ON');
-};
-
-/** Sets up a new database beside its place and moves it there whole, so that an empty file there always means damage. */
-const setUp = (sqlite: Sqlite, places: Places, folder: string, steps: readonly Migration[]): void => {
-  for (const end of ['', '-journal', '-wal', '-shm']) rmSync(places.unfinished + end, { force: true });
-  const connection = new sqlite(places.unfinished);
-  try {
-    migrate(connection, steps);
-  } finally {
-    connection.close();
-  }
-  sync(places.unfinished);
-  renameSync(places.unfinished, places.database);
-  sync(folder);
-};
-
-const spokenMoment = (iso: string): string =>
-  new Intl.DateTimeFormat('en', { dateStyle: 'long', timeStyle: 'short' }).format(new Date(iso));
-
-/** Damage with what can be done about it: the last good backup, where there is one. */
-const damage = (sqlite: Sqlite, places: Places, folder: string, problem: Problem): Problem => {
-  const gone = problem.code === 'store.missing';
-  if (problem.code !== 'store.corrupt' && !gone) return problem;
-  const backup = lastGoodBackup(sqlite, places);
-  const values = { ...problem.values, place: folder };
-  if (!backup) return { code: gone ? 'store.missing-no-backup' : 'store.damaged-no-backup', values };
-  const offered = { ...values, backup: spokenMoment(backup.takenAt), takenAt: backup.takenAt };
-  return { code: gone ? 'store.missing' : 'store.damaged', values: offered };
-};
-
-/** True for a problem of opening that going back to a backup can mend. */
-export const isMendable = (problem: Problem): boolean =>
-  problem.code === 'store.damaged' || problem.code === 'store.missing';
-
-const openDatabase = async (
-  sqlite: Sqlite,
-  places: Places,
-  folder: string,
-  now: () => Date,
-  steps: readonly Migration[],
-): Promise<Result<Connection>> => {
-  if (existsSync(places.database)) {
-    const problem = inspectDatabase(sqlite, places.database, steps);
-    if (problem) return { ok: false, problem: damage(sqlite, places, folder, problem) };
-  } else {
-    const traces =
-      places.companions.some((file) => file.endsWith('-wal') && existsSync(file) && statSync(file).size > 0) ||
-      lastGoodBackup(sqlite, places) !== null;
-    if (traces) return { ok: false, problem: damage(sqlite, places, folder, { code: 'store.missing' }) };
-    setUp(sqlite, places, folder, steps);
-  }
-  const connection = new sqlite(places.database, { fileMustExist: true });
-  try {
-    makeDurable(connection);
-    if ((connection.pragma('user_version', { simple: true }) as number) < steps.length) {
-      const saved = await takeBackup(sqlite, connection, places, now());
-      if (!saved.ok) {
-        connection.close();
-        return saved;
-      }
-      migrate(connection, steps);
-    }
-    return good(connection);
-  } catch (fault) {
-    connection.close();
-    throw fault;
-  }
-};
 
 const nameOf = (choice: string | undefined): string =>
   choice === 'demo' ? storeWords.workrooms.demo : storeWords.workrooms.own;

@@ -2,7 +2,7 @@
 import { startServer } from '../../src/server/index.ts';
 
 const [folder = ''] = process.argv.slice(2);
-const started = await startServer({ dataFolder: folder, port: 0, print: () => undefined, heedSignals: false });
+const started = await startServer({ dataFolder: folder, port: 0, print: () => undefined });
 if (!started.ok) {
   process.stderr.write(`${JSON.stringify(started.problem)}\n`);
   process.exit(2);
