@@ -2,7 +2,7 @@ import { translation } from '../geometry/index.ts';
 import type { Garment } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
-import { drawGarmentPieces } from './garment.ts';
+import { drawGarmentPieces, usualAspect } from './garment.ts';
 import { drawingOf, groupMark, pathMark, rectangle, textMark } from './marks.ts';
 import { moveMarks } from './move.ts';
 import type { Drawing, Mark } from './types.ts';
@@ -20,8 +20,8 @@ export interface ContactSheetOptions {
   readonly columns?: number;
 }
 
-/** One garment's cell at its own full size, mm, and its label's em. */
-const cell = { width: 1700, height: 1250, gap: 120, text: 52 };
+/** Between garments, and the em of their labels, mm at the garments' own size. */
+const cell = { gap: 120, text: 52 };
 
 /** Many garments small, all to one scale, each with its label: for looking over drafts of many bodies. */
 export const drawContactSheet = (entries: readonly ContactEntry[], options: ContactSheetOptions): Drawing => {
@@ -31,12 +31,12 @@ export const drawContactSheet = (entries: readonly ContactEntry[], options: Cont
       ? drawGarmentPieces(entry.garment, {
           unit: options.unit,
           layers: ['cut', 'seam', 'marks'],
-          aspect: cell.width / cell.height,
+          aspect: usualAspect,
         })
       : null,
   );
-  const width = Math.max(cell.width, ...drawn.map((one) => (one ? one.bounds.maxX - one.bounds.minX : 0)));
-  const height = Math.max(cell.height, ...drawn.map((one) => (one ? one.bounds.maxY - one.bounds.minY : 0)));
+  const width = Math.max(1, ...drawn.map((one) => (one ? one.bounds.maxX - one.bounds.minX : 0)));
+  const height = Math.max(1, ...drawn.map((one) => (one ? one.bounds.maxY - one.bounds.minY : 0)));
   const marks = entries.map((entry, index): Mark => {
     const x = (index % columns) * (width + cell.gap);
     const y = Math.floor(index / columns) * (height + cell.text * 2 + cell.gap);

@@ -15,7 +15,7 @@ export interface EaseOptions {
 /** The drawing's own measures, mm: a note on the table, not the cloth's scale. */
 const width = 320;
 const size = 9;
-const row = 58;
+const row = 64;
 
 /**
  * Ease at each level as a picture: a bar from least usual to most, and on the same rule a dot for each size. The size looked at
@@ -75,7 +75,7 @@ const levelGroup = (
 ): GroupMark => {
   const say = (mm: number) => formatLength(mm, unit, { purpose: 'amount', locale });
   const own = cells.find((cell) => cell.size === chosen) ?? (cells[0] as EaseCell);
-  const y = top + row * 0.62;
+  const y = top + row * 0.55;
   const half = size * 0.55;
   const verdict = drawWords.verdict[own.verdict];
   const values = {

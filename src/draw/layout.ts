@@ -135,29 +135,23 @@ const placedGroup = (
     grain && !placement.opened ? toSelvage(grain[0].y) : Math.min(toSelvage(bounds.minY), toSelvage(bounds.maxY));
   const say = (mm: number) => formatLength(Math.max(0, mm), unit, { locale });
   const onFold = folded && item.fold !== null;
+  const values = {
+    name: item.name,
+    fromSelvage: say(fromSelvage),
+    fromEnd: say(bounds.minX - stretch.from),
+  };
   const notes = [
-    ...(folded && !onFold ? [drawWords.twice] : []),
+    ...(onFold ? [drawWords.onFold] : folded ? [drawWords.twice] : []),
     ...(placement.opened ? [drawWords.opened] : []),
     ...(!folded && placement.mirrored ? [drawWords.turnedOver] : []),
+    fill(drawWords.fromEnd, values, unit, locale),
+    ...(onFold
+      ? []
+      : [fill(placement.opened || !grain ? drawWords.fromSelvage : drawWords.grainFromSelvage, values, unit, locale)]),
   ];
-  const label = fill(
-    drawWords.layoutPiece,
-    {
-      name: item.name,
-      fromSelvage: say(fromSelvage),
-      edge: drawWords.theSelvage,
-      fromEnd: say(bounds.minX - stretch.from),
-    },
-    unit,
-    locale,
-  );
+  const label = `${item.name}: ${notes.join(', ')}.`;
   const grainPaths = grain ? [stroke(grain[0], grain[1])] : [];
-  const words = placeWords(
-    outline,
-    grainPaths,
-    [item.name, ...notes, `${say(bounds.minX - stretch.from)} → · ↕ ${say(fromSelvage)}`],
-    size,
-  );
+  const words = placeWords(outline, grainPaths, [item.name, ...notes], size);
   return groupMark(`${item.id}-${index + 1}`, label, [
     filledMark('cut', 'paper', outline),
     pathMark('cut', 'cut', outline),
@@ -203,13 +197,8 @@ const shapeOf = (
 ): Path => {
   if (piece && !placement.opened) return applyToPath(turn, cutLine(piece));
   if (piece && item.fold) {
-    const half = cutLine(piece).filter(
-      (segment) => !liesOn(segment.from, segment.to, item.fold as readonly [Point, Point]),
-    );
-    const start = cutLine(piece).findIndex((segment) =>
-      liesOn(segment.from, segment.to, item.fold as readonly [Point, Point]),
-    );
-    if (start >= 0 && half.length > 0) return applyToPath(turn, openedOut(rotated(cutLine(piece), start), item.fold));
+    const half = withoutFold(cutLine(piece), item.fold);
+    if (half) return applyToPath(turn, openedOut(half, item.fold));
   }
   const corners = placedOutline(problem, placement);
   return corners.map((from, index) => line(from, corners[(index + 1) % corners.length] as Point));
@@ -222,8 +211,13 @@ const liesOn = (p: Point, q: Point, [a, b]: readonly [Point, Point]): boolean =>
   return off(p) < 0.01 && off(q) < 0.01;
 };
 
-/** The outline begun after its stretch on the fold, without it. */
-const rotated = (path: Path, foldAt: number): Path => [...path.slice(foldAt + 1), ...path.slice(0, foldAt)];
+/** The outline without its stretch on the fold, begun where that ends; null where it has none. */
+const withoutFold = (path: Path, fold: readonly [Point, Point]): Path | null => {
+  const on = path.map((segment) => liesOn(segment.from, segment.to, fold));
+  const start = on.findIndex((lies, index) => !lies && on[(index + on.length - 1) % on.length]);
+  if (start < 0) return null;
+  return [...path.slice(start), ...path.slice(0, start)].filter((segment) => !liesOn(segment.from, segment.to, fold));
+};
 
 /** The half and its mirror image across the fold, as one outline. */
 const openedOut = (half: Path, [a, b]: readonly [Point, Point]): Path => {
@@ -252,19 +246,14 @@ const placeWords = (
     const shown = texts.slice(0, count);
     const width = Math.max(...shown.map((text) => estimatedTextWidth(text, size, 'bold')));
     const height = size * (1 + 1.3 * (count - 1));
-    const found = room.find(width, height);
-    if (!found) continue;
+    const level = room.find(width, height);
+    const centre = level ?? room.find(height, width);
+    if (!centre) continue;
     return shown.map((text, index) => {
       const down = -height / 2 + size * (0.75 + 1.3 * index);
-      const at =
-        found.angle === 0
-          ? { x: found.centre.x, y: found.centre.y + down }
-          : { x: found.centre.x + down, y: found.centre.y };
-      return textMark('words', 'mark', at, text, size, {
-        anchor: 'middle',
-        angle: found.angle,
-        weight: index === 0 ? 'bold' : 'regular',
-      });
+      const at = level ? { x: centre.x, y: centre.y + down } : { x: centre.x + down, y: centre.y };
+      const weight = index === 0 ? 'bold' : 'regular';
+      return textMark('words', 'mark', at, text, size, { anchor: 'middle', angle: level ? 0 : -Math.PI / 2, weight });
     });
   }
   return [];

@@ -1,9 +1,19 @@
-import { angleOf, distance, lerp, type Path, type Point, pathEnd, pathStart, subtract } from '../geometry/index.ts';
-import { edgeRuns, outlineOf, type Piece } from '../pattern/index.ts';
+import {
+  angleOf,
+  distance,
+  lerp,
+  type Path,
+  type Point,
+  pathBounds,
+  pathEnd,
+  pathStart,
+  subtract,
+} from '../geometry/index.ts';
+import { cutLine, edgeRuns, outlineOf, type Piece } from '../pattern/index.ts';
 import { drawWords } from '../words/index.ts';
 import { type TextWidth, textMark } from './marks.ts';
 import { bracketOf } from './piece-marks.ts';
-import { type RoomForWords, roomForWords, type WordsPlace } from './room-for-words.ts';
+import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { sayId } from './say.ts';
 import type { PathMark, TextMark } from './types.ts';
 
@@ -20,6 +30,8 @@ export interface WordsOptions {
   readonly label: readonly LabelLine[];
   /** Lines the label should not cross where that can be had, such as the borders of sheets. */
   readonly avoid: readonly Path[];
+  /** A piece with no room for its name has it above it. */
+  readonly outside: boolean;
 }
 
 /** Baseline to baseline, in ems. */
@@ -36,26 +48,56 @@ export const pieceWords = (piece: Piece, drawn: readonly PathMark[], options: Wo
   return [...label, ...foldWords(piece, room, options), ...lineWords(piece, room, options)];
 };
 
-/** As many lines of the label as find room, broken to whichever width fits; clear of `avoid` if it can be. */
-const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): TextMark[] => {
+/** Lines a label should have before it is turned upright to make room for more: name, size, cut how many. */
+const enoughLines = 3;
+
+/**
+ * As many lines of the label as find room, broken to whichever width fits; clear of `avoid` if it can be. Level words
+ * are read more easily, so a short level label comes before a long upright one.
+ */
+const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): readonly TextMark[] => {
   const middle = lerp(piece.grain.from, piece.grain.to, 0.5);
-  for (let count = options.label.length; count > 0; count -= 1) {
-    const label = options.label.slice(0, count);
+  const all = options.label.length;
+  const enough = Math.min(enoughLines, all);
+  const counts = (from: number, to: number) => Array.from({ length: from - to + 1 }, (_, index) => from - index);
+  const tries = [
+    ...counts(all, enough).map((count) => [count, 'level'] as const),
+    ...counts(all, enough).map((count) => [count, 'upright'] as const),
+    ...counts(enough - 1, 1).flatMap((count) => [[count, 'level'] as const, [count, 'upright'] as const]),
+  ];
+  for (const [count, stance] of tries) {
+    const wrapped = wrapLabel(options.label.slice(0, count), options);
     for (const clearOf of ['everything', 'lines'] as const) {
-      for (const lines of wrapLabel(label, options)) {
+      for (const lines of wrapped) {
         const width = Math.max(...lines.map((one) => options.textWidth(one.text, options.size, one.weight)));
         const height = ((lines.length - 1) * leading + 1) * options.size;
-        const found = room.find(width, height, middle, clearOf);
-        if (found) return labelAt(lines, found, width, height, options.size, room);
+        const centre = room.find(
+          stance === 'level' ? width : height,
+          stance === 'level' ? height : width,
+          middle,
+          clearOf,
+        );
+        if (!centre) continue;
+        const angle = stance === 'level' ? 0 : -Math.PI / 2;
+        return labelAt(lines, { centre, angle }, width, height, options.size, room);
       }
     }
   }
-  return [];
+  return options.outside ? nameAbove(piece, options) : [];
+};
+
+/** A piece too small for words is named above its paper. */
+const nameAbove = (piece: Piece, options: WordsOptions): readonly TextMark[] => {
+  const [name] = options.label;
+  if (!name) return [];
+  const { minX, maxX, minY } = pathBounds(cutLine(piece));
+  const at = { x: (minX + maxX) / 2, y: minY - options.size * 0.4 };
+  return [textMark('words', 'mark', at, name.text, options.size, { anchor: 'middle', weight: name.weight })];
 };
 
 const labelAt = (
   lines: readonly LabelLine[],
-  { centre, angle }: WordsPlace,
+  { centre, angle }: { readonly centre: Point; readonly angle: number },
   width: number,
   height: number,
   size: number,

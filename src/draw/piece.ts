@@ -26,6 +26,8 @@ export interface PieceOptions {
   readonly textWidth?: TextWidth;
   /** Lines the label should not cross where that can be had, such as the borders of sheets; in the piece's coordinates. */
   readonly avoid?: readonly Path[];
+  /** A piece too small for its name has it above it, unless this says no. */
+  readonly namedOutside?: boolean;
 }
 
 /** 14 point at full scale. */
@@ -72,6 +74,7 @@ export const pieceGroup = (piece: Piece, options: PieceOptions): GroupMark => {
         textWidth: options.textWidth ?? estimatedTextWidth,
         label: labelOf(piece, options),
         avoid: options.avoid ?? [],
+        outside: options.namedOutside ?? true,
       })
     : [];
   const all: readonly Mark[] = [

@@ -1,20 +1,12 @@
 import { boundsOfPoints, distance, flattenPath, lerp, type Path, type Point, tolerance } from '../geometry/index.ts';
 
-/** A rectangle of words that found its place. */
-export interface WordsPlace {
-  /** The rectangle's centre. */
-  readonly centre: Point;
-  /** Level, or turned a quarter so that it reads upwards; radians, clockwise as seen. */
-  readonly angle: number;
-}
-
 /** Knows where inside a shape words may stand without crossing its border or any line already in it. */
 export interface RoomForWords {
   /**
-   * The free place for a rectangle nearest to `near` (else to the shape's middle), level if it can be; null where
-   * none is. Clear of the lines, or of everything: of what is better avoided too.
+   * The centre of the free place for a level rectangle that is nearest to `near` (else to the shape's middle); null
+   * where there is none. Clear of the lines, or of everything: of what is better avoided too.
    */
-  find(width: number, height: number, near?: Point, clearOf?: 'lines' | 'everything'): WordsPlace | null;
+  find(width: number, height: number, near?: Point, clearOf?: 'lines' | 'everything'): Point | null;
   /** Whether a level rectangle with this centre is free. */
   isFree(centre: Point, width: number, height: number, clearOf?: 'lines' | 'everything'): boolean;
   /** Keeps later words off this rectangle. */
@@ -75,12 +67,7 @@ export const roomForWords = (outline: Path, lines: readonly Path[], avoid: reado
   const middle = { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 };
 
   return {
-    find: (width, height, near = middle, clearOf = 'lines') => {
-      const level = nearest(width, height, near, clearOf === 'everything');
-      if (level) return { centre: level, angle: 0 };
-      const upright = nearest(height, width, near, clearOf === 'everything');
-      return upright ? { centre: upright, angle: -Math.PI / 2 } : null;
-    },
+    find: (width, height, near = middle, clearOf = 'lines') => nearest(width, height, near, clearOf === 'everything'),
     isFree: (centre, width, height, clearOf = 'lines') => {
       const box = boxAt(centre, width, height);
       return none(sums, box) && (clearOf === 'lines' || none(sumsToo, box));

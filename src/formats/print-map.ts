@@ -76,7 +76,7 @@ export const sheetMap = (
 const numberPlace = (cut: Path, borders: readonly Path[], size: number): Point => {
   const room = roomForWords(cut, [], borders);
   const found = room.find(size, size, undefined, 'everything') ?? room.find(size, size);
-  if (found) return found.centre;
+  if (found) return found;
   const { minX, minY, maxX, maxY } = pathBounds(cut);
   return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
 };

@@ -119,6 +119,7 @@ const drawnAt = (
     textSize: labelSize,
     textWidth,
     avoid: bordersOver(piece, by, frame),
+    namedOutside: false,
   });
   const moved = translation(by);
   return {

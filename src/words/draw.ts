@@ -56,9 +56,9 @@ export const drawWords = {
   noNotches: 'It has no notches.',
   // Layouts.
   layoutLabel: 'Cutting layout, {used} of cloth {width} wide: {pieces}.',
-  layoutPiece: '{name}: {fromSelvage} from {edge}, {fromEnd} from the end.',
-  theSelvage: 'the selvage',
-  theFold: 'the fold',
+  fromEnd: '{fromEnd} from the end',
+  fromSelvage: '{fromSelvage} from the selvage',
+  grainFromSelvage: 'grain {fromSelvage} from the selvage',
   selvage: 'Selvage',
   selvages: 'Both selvages',
   foldOfCloth: 'Fold of the cloth',
@@ -72,7 +72,6 @@ export const drawWords = {
   // Ease.
   easeLabel: 'Ease of each size against what is usual. {levels}',
   easeLevelLabel: '{level}: size {size} has {ease} of ease, {verdict}; usual is {low} to {high}.',
-  easeUsual: 'usual {low} to {high}',
   easeOfSize: 'size {size}: {ease}, {verdict}',
   verdict: {
     'too-tight': 'too tight',
