@@ -156,7 +156,7 @@ const balance = (plan: BlousePlan, depth: number, backShoulderLevel: number) => 
 
 /** Height of the bust dart's lower leg on the closed side seam: the dart rises a little from the seam to the bust. */
 const mouthLevel = (plan: BlousePlan, bustPoint: Point, depth: number, intake: number): number =>
-  settle(bustPoint.y + dartBelowBust + intake, depth + 48, plan.waistLevel - 25);
+  settle(bustPoint.y + dartBelowBust + intake, depth + 44, plan.waistLevel - 25);
 
 /** The front's side seam with its dart opened, and where the dart points. */
 const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, mouth: number, intake: number) => {
@@ -216,6 +216,9 @@ export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => 
     y: Math.max(baseLevel + fallen, depth - intake + leastAboveBust),
   };
   const mouth = mouthLevel(plan, bustPoint, depth, intake);
+  if (bustPoint.x + plan.dartShort + 2 * intake > plan.bustQuarter) {
+    return bad('drafting.bust-points-too-far-apart', { span: { mm: Math.round(2 * plan.bustSpanHalf) } });
+  }
 
   const sidesFor = (quarter: number, wider: number) => {
     const place = (by: number): Side =>

@@ -105,8 +105,9 @@ const easeRange: Readonly<Record<string, readonly [number, number]>> = {
   'upper-arm': [30, 200],
 };
 
-/** Underarm to waist and waist to hip need this much, for the dart and the lines between, mm. */
-const leastSide = 80;
+/** Underarm to waist needs this much for the dart and the lines below it, waist to hip this much for its curve, mm. */
+const leastSide = 100;
+const leastHip = 60;
 
 /**
  * The blouse's own ease, by level.
@@ -156,7 +157,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
   const hipLevel = waistLevel + body.waistToHip;
   // The arm crease, and 20 for movement; a tenth of the bust and 115 is what block drafts give, and how far readings may stray from it.
   const armholeDepth = settle(body.armholeDepth + 20, body.bustGirth / 10 + 95, body.bustGirth / 10 + 135);
-  if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastSide) {
+  if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastHip) {
     return bad('drafting.levels-too-close', {
       waist: { mm: Math.round(waistLevel) },
       armhole: { mm: Math.round(body.armholeDepth) },

@@ -1,5 +1,5 @@
 import { type Cubic, type Path, type Point, reverseSegment } from '../geometry/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import type { BlousePlan } from './blouse-plan.ts';
 import { fallingCurve, parameterAtHeight } from './side-seam.ts';
 import { type Cap, type CapShape, fitCap } from './sleeve-cap.ts';
@@ -28,6 +28,9 @@ export const headEase = { front: 11, back: 13 } as const;
 /** A hem narrower than this share of the upper arm would make the sleeve a funnel. */
 const leastHem = 0.7;
 
+/** How far down the arm the elbow lies; the survey's women: 310 from shoulder point to elbow of 542 to the wrist. */
+const elbowShareOfArm = 0.57;
+
 /** Where the upper arm is measured, below the underarm line. */
 const armBelow = 15;
 
@@ -46,13 +49,14 @@ const taperAt = (at: number): number =>
  * 3. Underarm seams alike, tapering to a hem the hand passes and wide enough that the bent elbow keeps its ease;
  *    they come to the hem nearly square, so that it runs on across the seam.
  *
- * Construction as taught in manuals of metric pattern cutting.
+ * Construction as taught in manuals of metric pattern cutting. Problems `drafting.cap-cannot-fit`,
+ * `drafting.arm-too-short`.
  */
 export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole: number): Result<SleeveDraft> => {
   const { upperArm, elbow, hand, length } = plan.sleeve;
   // How deep the cap will be is not known yet; the taper hardly depends on it.
   const below = length - 0.42 * upperArm;
-  const elbowShare = settle((0.57 * length - 0.42 * upperArm) / below, 0.1, 0.7);
+  const elbowShare = settle((elbowShareOfArm * length - 0.42 * upperArm) / below, 0.1, 0.7);
   const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 53) / taperAt(elbowShare));
   const hemWidth = Math.min(wanted, upperArm - 12);
   const rise = Math.atan((slopes.top * (upperArm - hemWidth)) / 2 / below);
@@ -67,6 +71,8 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
   const hemLevel = length - cap.height;
+  const elbowLevel = elbowShareOfArm * length - cap.height;
+  if (elbowLevel < 2 * armBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
   const taper = (width - hemWidth) / 2;
   const seam = (at: number, inward: 1 | -1): Cubic =>
     fallingCurve(
@@ -81,7 +87,7 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
     back: seam(cap.backWidth, -1),
     hemLevel,
     armLevel: armBelow,
-    elbowLevel: 0.57 * length - cap.height,
+    elbowLevel,
     hemWidth,
   });
 };

@@ -1,6 +1,15 @@
 import type { Measures } from '../body/index.ts';
-import type { Garment, Girth, Pattern, Seam, SeamSide } from '../pattern/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { tolerance } from '../geometry/index.ts';
+import {
+  finishedGirths,
+  type Garment,
+  type Girth,
+  type Pattern,
+  type Seam,
+  type SeamSide,
+  walkAll,
+} from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { backPiece, frontPiece } from './blouse-body-pieces.ts';
 import { type BlouseDraft, settleBlouse } from './blouse-fit.ts';
 import { planBlouse } from './blouse-plan.ts';
@@ -92,10 +101,28 @@ const settled = (body: Measures, options?: DraftOptions): Result<BlouseDraft> =>
   return plan.ok ? settleBlouse(plan.value) : plan;
 };
 
-/** Drafts the blouse for one body. See `draftBodice` and `draftSleeve` for the construction, step by step. */
+/**
+ * Whether the draft came out as stated: every seam walks, every girth is body + ease. Measures that contradict one
+ * another can be drafted from step by step and still not make a garment.
+ */
+const cameOut = (garment: Garment, body: Measures, ease: EaseByLevel): boolean =>
+  walkAll(garment).every(({ meets }) => meets) &&
+  finishedGirths(garment).every(({ level, measure, finished }) => {
+    const wanted = (body[measure] ?? finished) + (ease[level] ?? 0);
+    return body[measure] === undefined || Math.abs(finished - wanted) <= tolerance.girth;
+  });
+
+/**
+ * Drafts the blouse for one body. See `draftBodice` and `draftSleeve` for the construction, step by step.
+ * Problems: `body.impossible`, `drafting.no-bust`, `drafting.levels-too-close`,
+ * `drafting.bust-points-too-far-apart`, `drafting.bodice-cannot-fit`, `drafting.cap-cannot-fit`,
+ * `drafting.measures-contradict`, and those of the ease asked for.
+ */
 export const draftBlouse = (body: Measures, options?: DraftOptions): Result<Garment> => {
   const draft = settled(body, options);
-  return draft.ok ? good(assemble(draft.value)) : draft;
+  if (!draft.ok) return draft;
+  const garment = assemble(draft.value);
+  return cameOut(garment, body, draft.value.plan.ease) ? good(garment) : bad('drafting.measures-contradict');
 };
 
 const blouseEase = (body: Measures, options?: DraftOptions): Result<EaseByLevel> => {

@@ -9,6 +9,10 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'No sleeve cap fits: the armhole measures {armhole} round and the sleeve {sleeve} across.',
     remedy: 'Look at upper arm, armhole depth and across back again; one of them does not go with the others.',
   },
+  'drafting.arm-too-short': {
+    message: 'An arm of {arm} leaves no room for a long sleeve below its cap.',
+    remedy: 'Measure the arm again, from shoulder point over the bent elbow to the wrist.',
+  },
   'drafting.bodice-cannot-fit': {
     message: 'No side seam makes a bust of {bust} with the other measures given.',
     remedy: 'Look at bust, waist and front waist length again; one of them does not go with the others.',
@@ -16,6 +20,14 @@ export const draftingProblems: ProblemCatalogue = {
   'drafting.levels-too-close': {
     message: 'Underarm, waist and hip lie too close: the waist is {waist} below the nape, the armhole {armhole} deep.',
     remedy: 'Measure back waist length, armhole depth and waist to hip again.',
+  },
+  'drafting.bust-points-too-far-apart': {
+    message: 'With the bust points {span} apart there is no room for a side dart.',
+    remedy: 'Measure the bust span again, point to point, straight across.',
+  },
+  'drafting.measures-contradict': {
+    message: 'These measures do not make one body: the pieces drafted from them would not sew together.',
+    remedy: 'Look at the measures that are queried as unlikely, and take those again.',
   },
   'drafting.no-such-level': {
     message: 'This pattern has no ease at “{level}”.',
