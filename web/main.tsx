@@ -1,8 +1,8 @@
 import './styles/type.css';
 import './styles/base.css';
-import './styles/layout.css';
 import './styles/table.css';
 import './styles/parts.css';
+import './styles/layout.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.tsx';

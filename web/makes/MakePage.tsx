@@ -1,2 +1,122 @@
-const MakePage = ({ id }: { id: string }) => <p>{id}</p>;
+import { useCallback, useEffect, useMemo } from 'react';
+import { latestMeasures, type Wearer } from '../../src/body/index.ts';
+import type { Cloth } from '../../src/cloth/index.ts';
+import { fitPattern, patternFigures } from '../../src/fit/index.ts';
+import type { Make } from '../../src/make/index.ts';
+import type { Pattern } from '../../src/pattern/index.ts';
+import { webWords } from '../../src/words/index.ts';
+import { useDesk, useDocument } from '../app/desk-context.ts';
+import { useSettings } from '../app/settings.tsx';
+import type { Entry } from '../documents/entry.ts';
+import { Page, Waiting } from '../parts/Page.tsx';
+import { Standing } from '../parts/Standing.tsx';
+import { Trouble } from '../parts/Trouble.tsx';
+import { usePattern } from '../patterns/pattern-source.ts';
+import { AlterationsPassage } from './AlterationsPassage.tsx';
+import { FitPassage } from './FitPassage.tsx';
+import { useMakeGarment } from './garment.ts';
+import { LayoutPassage } from './LayoutPassage.tsx';
+import { MakeOf } from './MakeOf.tsx';
+import { type MakeInHand, MakeProvider } from './make-context.ts';
+import { PassageLinks, Passages } from './Passages.tsx';
+import { PrintPassage } from './PrintPassage.tsx';
+import { SeamsPassage } from './SeamsPassage.tsx';
+
+const words = webWords.make;
+
+const passages = (['fit', 'alterations', 'seams', 'layout', 'print'] as const).map((id) => ({
+  id,
+  title: words.passages[id],
+}));
+
+interface WorkedOnProps {
+  readonly entry: Entry<Make>;
+  readonly wearer: Wearer;
+  readonly pattern: Pattern;
+  readonly cloth: Cloth | null;
+}
+
+const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
+  const desk = useDesk();
+  const { id, body: make } = entry;
+  const measures = useMemo(() => latestMeasures(wearer), [wearer]);
+  const figures = useMemo(() => patternFigures(pattern), [pattern]);
+  const fit = useMemo(
+    () => fitPattern({ measures, pattern, figures, ...(cloth ? { cloth } : {}) }),
+    [measures, pattern, figures, cloth],
+  );
+  const recommended = fit.ok ? (fit.value.ways[fit.value.recommended]?.startingSize ?? null) : null;
+  const { size, altered } = useMakeGarment(make, pattern, recommended);
+  const change = useCallback(
+    (apply: (make: Make) => Make, name: string) => desk.edit<Make>(id, apply, name),
+    [desk, id],
+  );
+  const inHand = useMemo(
+    (): MakeInHand => ({ id, make, wearer, measures, pattern, cloth, fit, size, altered, change }),
+    [id, make, wearer, measures, pattern, cloth, fit, size, altered, change],
+  );
+  return (
+    <MakeProvider value={inHand}>
+      <Passages>
+        <PassageLinks label={words.passagesLabel} passages={passages} />
+        <FitPassage />
+        <AlterationsPassage />
+        <SeamsPassage />
+        <LayoutPassage />
+        <PrintPassage />
+      </Passages>
+    </MakeProvider>
+  );
+};
+
+/** Fetches what the make is made of; what is missing is said, and can be chosen anew above. */
+const Gathered = ({ entry }: { entry: Entry<Make> }) => {
+  const { body: make } = entry;
+  const wearer = useDocument<Wearer>(make.wearer);
+  const pattern = usePattern(make.pattern);
+  const cloth = useDocument<Cloth>(make.cloth ?? '');
+  const refused = [wearer, pattern, ...(make.cloth ? [cloth] : [])].find((one) => one.state === 'refused');
+  if (refused?.state === 'refused') return <Trouble words={refused.words} />;
+  if (wearer.state !== 'here' || pattern.state !== 'here' || (make.cloth !== null && cloth.state !== 'here')) {
+    return <Waiting what={webWords.shell.opening} />;
+  }
+  return (
+    <WorkedOn
+      entry={entry}
+      wearer={wearer.value.body}
+      pattern={pattern.value}
+      cloth={make.cloth !== null && cloth.state === 'here' ? cloth.value.body : null}
+    />
+  );
+};
+
+/** Goes to the passage the address names, once it is there. */
+const useArrival = (ready: boolean) => {
+  useEffect(() => {
+    const id = window.location.hash.slice(1);
+    if (!ready || id === '') return;
+    const timer = window.setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: 'start' }), 80);
+    return () => window.clearTimeout(timer);
+  }, [ready]);
+};
+
+const MakePage = ({ id }: { id: string }) => {
+  const asked = useDocument<Make>(id);
+  const { settings, change } = useSettings();
+  const here = asked.state === 'here';
+  useArrival(here);
+  useEffect(() => {
+    if (here && settings.onTheTable !== id) change((before) => ({ ...before, onTheTable: id }));
+  }, [here, id, settings.onTheTable, change]);
+  if (asked.state === 'asking') return <Waiting what={webWords.shell.opening} />;
+  if (asked.state === 'refused') return <Trouble words={asked.words} />;
+  return (
+    <Page title={asked.value.body.name}>
+      <Standing entry={asked.value} />
+      <MakeOf entry={asked.value} />
+      <Gathered entry={asked.value} />
+    </Page>
+  );
+};
+
 export default MakePage;

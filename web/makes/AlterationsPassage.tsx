@@ -1,0 +1,84 @@
+import { useMemo, useState } from 'react';
+import { alterationCatalogue } from '../../src/alter/index.ts';
+import { webWords } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
+import { Select } from '../parts/Select.tsx';
+import { type Laid, useLay } from '../parts/table/laid.ts';
+import { alterationName } from './alteration-words.ts';
+import { drawChanges, sizeForWords } from './drawings.ts';
+import { useMake } from './make-context.ts';
+import { Passage, useCurrentPassage } from './Passages.tsx';
+import { StepEditor } from './StepEditor.tsx';
+import { addStep } from './steps.ts';
+
+const words = webWords.make.alterations;
+
+const useBeforeAfter = (pieceShown: string) => {
+  const say = useSay();
+  const { size, altered, make } = useMake();
+  const current = useCurrentPassage() === 'alterations';
+  const textSize = useMemo(() => sizeForWords(size.garment, pieceShown), [size, pieceShown]);
+  const laid = useMemo((): Laid | null => {
+    if (!current) return null;
+    const steps = make.steps.filter((step) => step.on).length;
+    const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
+    const drawing = drawChanges(size.garment, altered.garment, pieceShown, textSize, label, say.unit);
+    return { drawing, subject: `alterations ${size.id} ${pieceShown}` };
+  }, [current, size, altered.garment, pieceShown, textSize, make.steps, say]);
+  useLay(laid);
+};
+
+/** Alterations: the list, each with its amount, and the pieces before and after. */
+export const AlterationsPassage = () => {
+  const say = useSay();
+  const { make, size, altered, change } = useMake();
+  const [chosen, setChosen] = useState(alterationCatalogue[0]?.id ?? '');
+  const [pieceShown, setPieceShown] = useState('');
+  useBeforeAfter(pieceShown);
+  const alteration = alterationCatalogue.find((one) => one.id === chosen);
+  return (
+    <Passage id="alterations" title={webWords.make.passages.alterations}>
+      <p>{say.words(words.about, { size: size.id })}</p>
+      {make.steps.length === 0 && <p>{words.none}</p>}
+      {make.steps.length > 0 && (
+        <ol className="steps">
+          {make.steps.map((step, place) => (
+            <StepEditor
+              key={step.id}
+              step={step}
+              place={place}
+              count={make.steps.length}
+              outcome={altered.outcomes.find((one) => one.step.id === step.id)}
+              refusal={altered.refusal?.step === step.id ? altered.refusal : null}
+            />
+          ))}
+        </ol>
+      )}
+      <div className="add-step">
+        <Select
+          label={words.add}
+          value={chosen}
+          options={alterationCatalogue.map(({ id }) => ({ value: id, label: alterationName(id) }))}
+          onChange={setChosen}
+        />
+        <button
+          type="button"
+          className="verb"
+          disabled={!alteration}
+          onClick={() => alteration && change((before) => addStep(before, alteration), 'add step')}
+        >
+          {words.addVerb}
+        </button>
+      </div>
+      <Select
+        label={words.show}
+        value={pieceShown}
+        options={[
+          { value: '', label: words.showAll },
+          ...size.garment.pieces.map((piece) => ({ value: piece.id, label: piece.name })),
+        ]}
+        onChange={setPieceShown}
+      />
+    </Passage>
+  );
+};

@@ -1,0 +1,165 @@
+import { useDeferredValue, useEffect, useMemo } from 'react';
+import type { Cloth } from '../../src/cloth/index.ts';
+import { buyLength, type Layout, type LayoutProblem, layoutProblemFor } from '../../src/lay/index.ts';
+import type { Fold } from '../../src/make/index.ts';
+import type { Garment } from '../../src/pattern/index.ts';
+import { bad, good, lengthToBuy } from '../../src/units/index.ts';
+import { layWords, problemWords, webWords } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
+import { Choice } from '../parts/Choice.tsx';
+import { LengthField } from '../parts/LengthField.tsx';
+import { Trouble } from '../parts/Trouble.tsx';
+import { type Laid, useLay } from '../parts/table/laid.ts';
+import { ChooseCloth } from './ChooseCloth.tsx';
+import { drawPlan } from './drawings.ts';
+import { useMake } from './make-context.ts';
+import { Passage, useCurrentPassage } from './Passages.tsx';
+import { useLayout } from './useLayout.ts';
+
+const words = webWords.make.layout;
+
+/** What the plan needs of the cloth, in words. */
+const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: Garment }) => {
+  const say = useSay();
+  const needed = buyLength(plan, cloth);
+  const length = (mm: number) => say.length(mm, { purpose: 'cloth' });
+  const toBuy = lengthToBuy(needed.exact, say.unit);
+  const nameOf = (id: string) => garment.pieces.find((piece) => piece.id === id)?.name ?? id;
+  return (
+    <>
+      {needed.fits && <p className="verdict">{layWords.fits[needed.fits]}</p>}
+      <dl className="facts">
+        <dt>{words.used}</dt>
+        <dd>{length(needed.length)}</dd>
+        {needed.inHand !== null && (
+          <>
+            <dt>{words.inHand}</dt>
+            <dd>{length(needed.inHand)}</dd>
+          </>
+        )}
+        {needed.spare !== null && (
+          <>
+            <dt>{needed.spare >= 0 ? words.left : words.missing}</dt>
+            <dd>{length(Math.abs(needed.spare))}</dd>
+          </>
+        )}
+        <dt>{words.buy}</dt>
+        <dd>
+          <strong>{length(toBuy)}</strong>{' '}
+          <span className="note">
+            {say.words(needed.shrinkage > 0 ? words.buyWithShrinkage : words.buyAbout, {
+              squaring: { mm: needed.squaring },
+              shrinkage: { mm: needed.shrinkage },
+            })}
+          </span>
+        </dd>
+        <dt>{words.density}</dt>
+        <dd>{say.words(words.densityOf, { percent: Math.round(plan.density) })}</dd>
+      </dl>
+      {plan.spare.map(({ id, copies }) => (
+        <p className="note" key={id}>
+          {say.words(layWords.spare, { piece: nameOf(id), copies })}
+        </p>
+      ))}
+    </>
+  );
+};
+
+const OnCloth = ({ cloth }: { cloth: Cloth }) => {
+  const say = useSay();
+  const { id, make, altered, change } = useMake();
+  const garment = useDeferredValue(altered.garment);
+  const current = useCurrentPassage() === 'layout';
+  const { search, start, stop, refuse } = useLayout();
+  const asked = useMemo(
+    () => layoutProblemFor(garment, cloth, { fold: make.fold, gap: make.gap }),
+    [garment, cloth, make.fold, make.gap],
+  );
+  // Problems are plain values: the same cloth and pieces are the same problem, whichever object holds them.
+  const key = useMemo(() => JSON.stringify(asked), [asked]);
+
+  useEffect(() => {
+    if (!current) return;
+    const read = JSON.parse(key) as typeof asked;
+    // A moment's patience, so that not every stop of a slider begins a search.
+    const timer = window.setTimeout(() => (read.ok ? start(read.value, false) : refuse(read.problem)), 250);
+    return () => window.clearTimeout(timer);
+  }, [current, key, start, refuse]);
+
+  const problem: LayoutProblem | null = asked.ok ? asked.value : null;
+  const fresh = problem !== null && search.of !== null && JSON.stringify(search.of) === JSON.stringify(problem);
+  const laid = useMemo((): Laid | null => {
+    if (!current || !search.plan || !search.of || !fresh) return null;
+    const drawing = drawPlan(search.of, search.plan, garment, cloth.colour, say.unit);
+    return { drawing, subject: `layout ${make.fold} ${cloth.width}` };
+  }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, say.unit]);
+  useLay(laid);
+
+  const checkGap = (mm: number) =>
+    mm >= 0 && mm <= 50 ? good(mm) : bad('web.amount-outside', { least: { mm: 0 }, most: { mm: 50 } });
+  const broken = problemWords['web.worker-broken'];
+  return (
+    <>
+      <Choice<Fold>
+        legend={words.fold}
+        name="fold"
+        inline
+        value={make.fold}
+        options={[
+          { value: 'lengthwise', label: words.folds.lengthwise },
+          { value: 'single', label: words.folds.single },
+        ]}
+        onChange={(fold) => change((before) => ({ ...before, fold }), 'fold')}
+      />
+      <LengthField
+        label={words.gap}
+        hint={words.gapHint}
+        purpose="amount"
+        place={`${id}/gap`}
+        mm={make.gap}
+        check={checkGap}
+        onCommit={(gap) => gap !== null && change((before) => ({ ...before, gap }), 'gap')}
+      />
+      <p className="hint">{cloth.oneWay || cloth.structure === 'knit' ? words.oneWay : words.bothWays}</p>
+      {search.state === 'refused' && search.refusal && <Trouble words={say.problem(search.refusal)} />}
+      {search.state === 'broken' && broken && <Trouble words={broken} />}
+      {search.state === 'searching' && (
+        <div className="searching">
+          <p role="status">{search.plan ? words.bettering : words.searching}</p>
+          <progress max={1} value={search.progress} aria-label={words.progress} />
+          <button type="button" className="verb" onClick={stop}>
+            {words.stop}
+          </button>
+        </div>
+      )}
+      {search.plan && fresh && <Needs plan={search.plan} cloth={cloth} garment={garment} />}
+      {search.state === 'done' && problem && (
+        <button type="button" className="verb" onClick={() => start(problem, true)}>
+          {words.again}
+        </button>
+      )}
+      {search.state === 'idle' && problem && (
+        <button type="button" className="verb" onClick={() => start(problem, false)}>
+          {words.begin}
+        </button>
+      )}
+    </>
+  );
+};
+
+/** The cutting layout on her cloth: a plan at once, a better one while she looks. */
+export const LayoutPassage = () => {
+  const { cloth, make } = useMake();
+  return (
+    <Passage id="layout" title={webWords.make.passages.layout}>
+      {cloth ? (
+        <OnCloth key={make.cloth ?? ''} cloth={cloth} />
+      ) : (
+        <>
+          <p>{words.noCloth}</p>
+          <ChooseCloth />
+        </>
+      )}
+    </Passage>
+  );
+};

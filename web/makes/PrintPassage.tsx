@@ -1,0 +1,175 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { PrintedPattern } from '../../src/formats/index.ts';
+import type { Paper } from '../../src/make/index.ts';
+import type { Problem } from '../../src/units/index.ts';
+import { problemWords, sayStep, webWords } from '../../src/words/index.ts';
+import { locale, useSay } from '../app/settings.tsx';
+import type { Printing } from '../jobs/print.ts';
+import { Choice } from '../parts/Choice.tsx';
+import { drawGarment } from '../parts/draw-garment.ts';
+import { Trouble } from '../parts/Trouble.tsx';
+import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useMake } from './make-context.ts';
+import { Passage, useCurrentPassage } from './Passages.tsx';
+
+const words = webWords.make.print;
+
+type PrintState =
+  | { readonly state: 'idle' }
+  | { readonly state: 'printing'; readonly progress: number }
+  | { readonly state: 'printed'; readonly printed: PrintedPattern; readonly address: string }
+  | { readonly state: 'refused'; readonly problem: Problem };
+
+/** A file name from what a make is called: letters and figures of any script, hyphens between. */
+export const fileName = (name: string, paper: Paper): string => {
+  const plain = name
+    .normalize('NFC')
+    .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${plain || 'pattern'}-${paper}.pdf`;
+};
+
+/** Makes the PDF and keeps its address; the last one is let go of when another is made or the page is left. */
+const usePrint = () => {
+  const [print, setPrint] = useState<PrintState>({ state: 'idle' });
+  const printing = useRef<Printing | null>(null);
+  const address = useRef<string | null>(null);
+  const { make, pattern, size, altered } = useMake();
+  const say = useSay();
+
+  const letGo = () => {
+    if (address.current) URL.revokeObjectURL(address.current);
+    address.current = null;
+  };
+  useEffect(
+    () => () => {
+      printing.current?.stop();
+      if (address.current) URL.revokeObjectURL(address.current);
+    },
+    [],
+  );
+
+  const start = async () => {
+    setPrint({ state: 'printing', progress: 0 });
+    letGo();
+    try {
+      const { startPrint } = await import('../jobs/print.ts');
+      const run = startPrint(
+        {
+          garment: altered.garment,
+          ...(altered.outcomes.length > 0 ? { original: size.garment } : {}),
+          title: pattern.name,
+          size: size.id,
+          make: make.name,
+          alterations: altered.outcomes.map(({ step, applied }) => ({
+            text: sayStep(step, say.unit),
+            pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
+          })),
+          paper: make.paper,
+          unit: say.unit,
+          locale,
+        },
+        (progress) => setPrint((now) => (now.state === 'printing' ? { state: 'printing', progress } : now)),
+      );
+      printing.current = run;
+      const result = await run.result;
+      if (!result.ok) {
+        setPrint(
+          result.problem.code === 'formats.cancelled'
+            ? { state: 'idle' }
+            : { state: 'refused', problem: result.problem },
+        );
+        return;
+      }
+      const bytes = result.value.bytes as Uint8Array<ArrayBuffer>;
+      address.current = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
+      setPrint({ state: 'printed', printed: result.value, address: address.current });
+    } catch (error) {
+      const detail = error instanceof Error ? error.message : String(error);
+      setPrint({ state: 'refused', problem: { code: 'web.print-broken', values: { detail } } });
+    } finally {
+      printing.current = null;
+    }
+  };
+  // A print of what has been changed since is not a print of this make.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: these are what a print is of.
+  useEffect(
+    () => setPrint((now) => (now.state === 'printed' ? { state: 'idle' } : now)),
+    [altered.garment, make.paper, make.name, say.unit],
+  );
+  return { print, start, stop: () => printing.current?.stop() };
+};
+
+/** Print: which paper, and the full-scale sheets as one PDF. */
+export const PrintPassage = () => {
+  const say = useSay();
+  const { make, altered, size, change } = useMake();
+  const current = useCurrentPassage() === 'print';
+  const { print, start, stop } = usePrint();
+  const laid = useMemo((): Laid | null => {
+    if (!current) return null;
+    const label = say.words(words.picture, { name: make.name, size: size.id });
+    const drawing = drawGarment(altered.garment, label, { unit: say.unit, locale, size: size.id });
+    return { drawing, subject: `print ${size.id}` };
+  }, [current, altered.garment, size.id, make.name, say]);
+  useLay(laid);
+  const silent = problemWords['web.print-broken'];
+  return (
+    <Passage id="print" title={webWords.make.passages.print}>
+      <p>{words.about}</p>
+      {altered.refusal && <p className="field-trouble">{words.refusedStep}</p>}
+      <Choice<Paper>
+        legend={words.paper}
+        name="paper"
+        value={make.paper}
+        options={(['a4', 'letter', 'a0', 'roll36'] as const).map((value) => ({
+          value,
+          label: words.papers[value],
+          note: words.paperNotes[value],
+        }))}
+        onChange={(paper) => change((before) => ({ ...before, paper }), 'paper')}
+      />
+      <div className="verbs">
+        <button
+          type="button"
+          className="verb verb-next"
+          disabled={print.state === 'printing' || altered.refusal !== null}
+          onClick={() => void start()}
+        >
+          {words.make}
+        </button>
+        {print.state === 'printed' && (
+          <a className="verb" href={print.address} download={fileName(make.name, make.paper)}>
+            {words.download}
+          </a>
+        )}
+        {print.state === 'printing' && (
+          <button type="button" className="verb" onClick={stop}>
+            {words.stop}
+          </button>
+        )}
+      </div>
+      {print.state === 'printing' && <progress max={1} value={print.progress} aria-label={words.progress} />}
+      <div role="status">
+        {print.state === 'printing' && <p className="waiting">{words.making}</p>}
+        {print.state === 'printed' && (
+          <>
+            <p>{say.words(words.made, { pages: print.printed.pages, tiles: print.printed.tiles.length })}</p>
+            <p className="hint">{words.check}</p>
+          </>
+        )}
+      </div>
+      {print.state === 'printed' &&
+        print.printed.warnings.map((warning) => {
+          const said = say.problem(warning);
+          return (
+            <p className="field-trouble" key={said.message}>
+              {said.message} {said.remedy}
+            </p>
+          );
+        })}
+      {print.state === 'refused' && <Trouble words={say.problem(print.problem) ?? silent} />}
+      <p className="note">{words.private}</p>
+    </Passage>
+  );
+};

@@ -1,0 +1,64 @@
+import { useDeferredValue, useMemo, useState } from 'react';
+import { sayWalk } from '../../src/draw/index.ts';
+import { type Garment, pieceOf, type SeamSide, type SeamWalk, walkAll } from '../../src/pattern/index.ts';
+import { drawWords, webWords } from '../../src/words/index.ts';
+import { locale, useSay } from '../app/settings.tsx';
+import { Choice } from '../parts/Choice.tsx';
+import { levelName } from '../parts/level-name.ts';
+import { type Laid, useLay } from '../parts/table/laid.ts';
+import { drawWalk } from './drawings.ts';
+import { useMake } from './make-context.ts';
+import { Passage, useCurrentPassage } from './Passages.tsx';
+
+const words = webWords.make.seams;
+
+const edgeOf = (garment: Garment, side: SeamSide): string =>
+  drawWords.edgeOfPiece
+    .replace('{edge}', levelName(side.edge))
+    .replace('{piece}', pieceOf(garment, side.piece).name.toLowerCase());
+
+/** Seams that do not meet come first: they are what must be mended. */
+const inOrder = (walks: readonly SeamWalk[]): readonly SeamWalk[] =>
+  walks.toSorted((a, b) => Number(a.meets) - Number(b.meets));
+
+/** Seams: every pair of edges walked, whether they meet, and by how much not. */
+export const SeamsPassage = () => {
+  const say = useSay();
+  const { altered } = useMake();
+  // While an amount is dragged, the seams may follow a moment later; the pieces may not.
+  const garment = useDeferredValue(altered.garment);
+  const walks = useMemo(() => inOrder(walkAll(garment)), [garment]);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const current = useCurrentPassage() === 'seams';
+  const walk = walks.find((one) => one.seam.id === chosen) ?? walks[0];
+  const laid = useMemo((): Laid | null => {
+    if (!current || !walk) return null;
+    return { drawing: drawWalk(walk, garment, say.unit), subject: `seam ${walk.seam.id}`, onSheet: true };
+  }, [current, walk, garment, say.unit]);
+  useLay(laid);
+  const missed = walks.filter((one) => !one.meets).length;
+  return (
+    <Passage id="seams" title={webWords.make.passages.seams}>
+      <p>
+        {missed === 0
+          ? say.words(words.allMeet, { count: walks.length })
+          : say.words(words.someMiss, { missed, count: walks.length })}
+      </p>
+      <Choice
+        legend={words.walked}
+        name="seam"
+        value={walk?.seam.id ?? null}
+        options={walks.map((one) => ({
+          value: one.seam.id,
+          label: say.words(words.pair, { a: edgeOf(garment, one.seam.a), b: edgeOf(garment, one.seam.b) }),
+          note: say.words(words.verdict, {
+            verdict: sayWalk(one, say.unit, locale),
+            a: say.length(one.lengthA, { purpose: 'amount' }),
+            b: say.length(one.lengthB, { purpose: 'amount' }),
+          }),
+        }))}
+        onChange={setChosen}
+      />
+    </Passage>
+  );
+};

@@ -1,0 +1,217 @@
+import { useId } from 'react';
+import type { AmountParameter, Parameter, Refusal, StepOutcome } from '../../src/alter/index.ts';
+import type { AlterationStep } from '../../src/pattern/index.ts';
+import { bad, good } from '../../src/units/index.ts';
+import { webWords } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
+import { LengthField } from '../parts/LengthField.tsx';
+import { Select } from '../parts/Select.tsx';
+import { alterationName, choiceName, inAllFactor, parameterName, sayOutcome, sayRefusal } from './alteration-words.ts';
+import { useMake } from './make-context.ts';
+import { alterationOf, changeStep, moveStep, removeStep, setParam, sliderRange } from './steps.ts';
+
+const words = webWords.make.alterations;
+
+interface AmountProps {
+  readonly step: AlterationStep;
+  readonly name: string;
+  readonly parameter: AmountParameter;
+  readonly title: string;
+}
+
+/** One amount: a slider for looking, and the same typed, per piece and in all. */
+const Amount = ({ step, name, parameter, title }: AmountProps) => {
+  const say = useSay();
+  const { id, change } = useMake();
+  const sliderId = useId();
+  const given = step.params[name];
+  const amount = typeof given === 'number' ? given : 0;
+  const { stop, least, most } = sliderRange(parameter, say.unit);
+  const factor = inAllFactor(step.alteration);
+  const set = (mm: number) => change((before) => setParam(before, step.id, name, mm), `${step.id} ${name}`);
+  const length = (mm: number) => say.length(mm, { purpose: 'amount' });
+  const within = (times: number) => (mm: number) =>
+    mm / times >= parameter.min && mm / times <= parameter.max
+      ? good(mm)
+      : bad('web.amount-outside', { least: { mm: parameter.min * times }, most: { mm: parameter.max * times } });
+  const both = say.words(factor === 1 ? words.amountEach : words.amountBoth, {
+    each: length(amount),
+    all: length(amount * factor),
+  });
+  return (
+    <div className="amount">
+      <p className="amount-said">{both}</p>
+      <label className="unseen" htmlFor={sliderId}>
+        {say.words(words.sliderLabel, { alteration: title })}
+      </label>
+      <input
+        id={sliderId}
+        type="range"
+        min={least}
+        max={most}
+        step={1}
+        value={Math.round(amount / stop)}
+        aria-valuetext={both}
+        onChange={(event) => set(Number(event.target.value) * stop)}
+      />
+      <div className="amount-fields">
+        <LengthField
+          label={factor === 1 ? words.eachPiece : words.eachFront}
+          place={`${id}/${step.id}/${name}/each`}
+          purpose="amount"
+          signed
+          mm={amount}
+          check={within(1)}
+          onCommit={(mm) => mm !== null && set(mm)}
+        />
+        {factor !== 1 && (
+          <LengthField
+            label={words.inAll}
+            place={`${id}/${step.id}/${name}/all`}
+            purpose="amount"
+            signed
+            mm={amount * factor}
+            check={within(factor)}
+            onCommit={(mm) => mm !== null && set(mm / factor)}
+          />
+        )}
+      </div>
+    </div>
+  );
+};
+
+const ParameterField = ({
+  step,
+  name,
+  parameter,
+  title,
+}: {
+  step: AlterationStep;
+  name: string;
+  parameter: Parameter;
+  title: string;
+}) => {
+  const { change } = useMake();
+  if (parameter.unit !== 'choice') return <Amount step={step} name={name} parameter={parameter} title={title} />;
+  return (
+    <Select
+      label={parameterName(name)}
+      value={String(step.params[name] ?? parameter.usual)}
+      options={parameter.choices.map((value) => ({ value, label: choiceName(value) }))}
+      onChange={(value) => change((before) => setParam(before, step.id, name, value), `${step.id} ${name}`)}
+    />
+  );
+};
+
+interface StepEditorProps {
+  readonly step: AlterationStep;
+  readonly place: number;
+  readonly count: number;
+  readonly outcome: StepOutcome | undefined;
+  readonly refusal: Refusal | null;
+}
+
+/** One alteration of the list. */
+export const StepEditor = ({ step, place, count, outcome, refusal }: StepEditorProps) => {
+  const say = useSay();
+  const { change } = useMake();
+  const alteration = alterationOf(step);
+  const title = alterationName(step.alteration);
+  const titleId = useId();
+  const said = outcome ? sayOutcome(outcome, say) : null;
+  return (
+    <li className={step.on ? 'step' : 'step step-off'} aria-labelledby={titleId}>
+      <div className="step-head">
+        <h3 id={titleId}>{say.words(words.stepTitle, { number: place + 1, name: title })}</h3>
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={step.on}
+            aria-label={say.words(words.onLabel, { name: title })}
+            onChange={(event) =>
+              change((before) => changeStep(before, step.id, { on: event.target.checked }), `${step.id} on`)
+            }
+          />
+          {step.on ? words.on : words.off}
+        </label>
+      </div>
+      {alteration &&
+        Object.entries(alteration.params).map(([name, parameter]) => (
+          <ParameterField key={name} step={step} name={name} parameter={parameter} title={title} />
+        ))}
+      <div aria-live="polite">
+        {refusal && (
+          <div className="field-trouble">
+            <p>{sayRefusal(refusal, say)}</p>
+            {refusal.largest && (
+              <button
+                type="button"
+                className="verb verb-quiet"
+                onClick={() =>
+                  refusal.largest &&
+                  change(
+                    (before) =>
+                      setParam(before, step.id, refusal.largest?.parameter ?? '', refusal.largest?.amount ?? 0),
+                    `${step.id} largest`,
+                  )
+                }
+              >
+                {say.words(words.takeLargest, { amount: say.length(refusal.largest.amount, { purpose: 'amount' }) })}
+              </button>
+            )}
+          </div>
+        )}
+      </div>
+      {said && (
+        <details>
+          <summary>{said.summary}</summary>
+          <h4>{words.holds}</h4>
+          <ul>
+            {said.held.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <h4>{words.changes}</h4>
+          <ul>
+            {said.changes.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {said?.warnings.map((line) => (
+        <p className="field-trouble" key={line}>
+          {line}
+        </p>
+      ))}
+      <div className="verbs">
+        <button
+          type="button"
+          className="verb verb-quiet"
+          disabled={place === 0}
+          aria-label={say.words(words.earlierOf, { name: title })}
+          onClick={() => change((before) => moveStep(before, step.id, -1), 'order')}
+        >
+          {words.earlier}
+        </button>
+        <button
+          type="button"
+          className="verb verb-quiet"
+          disabled={place === count - 1}
+          aria-label={say.words(words.laterOf, { name: title })}
+          onClick={() => change((before) => moveStep(before, step.id, 1), 'order')}
+        >
+          {words.later}
+        </button>
+        <button
+          type="button"
+          className="verb verb-quiet"
+          aria-label={say.words(words.removeOf, { name: title })}
+          onClick={() => change((before) => removeStep(before, step.id), `remove ${step.id}`)}
+        >
+          {words.remove}
+        </button>
+      </div>
+    </li>
+  );
+};

@@ -1,0 +1,33 @@
+import { createContext, useContext } from 'react';
+import type { Altered } from '../../src/alter/index.ts';
+import type { Measures, Wearer } from '../../src/body/index.ts';
+import type { Cloth } from '../../src/cloth/index.ts';
+import type { Fit } from '../../src/fit/index.ts';
+import type { Make } from '../../src/make/index.ts';
+import type { Pattern, Size } from '../../src/pattern/index.ts';
+import type { Result } from '../../src/units/index.ts';
+
+/** Everything a make's passages work from: computed once, wherever it is shown. */
+export interface MakeInHand {
+  readonly id: string;
+  readonly make: Make;
+  readonly wearer: Wearer;
+  readonly measures: Measures;
+  readonly pattern: Pattern;
+  readonly cloth: Cloth | null;
+  readonly fit: Result<Fit>;
+  /** The size the pieces are in: chosen, or else recommended. */
+  readonly size: Size;
+  readonly altered: Altered;
+  /** Changes the make; edits under one name undo together. */
+  readonly change: (change: (make: Make) => Make, name: string) => void;
+}
+
+const MakeContext = createContext<MakeInHand | null>(null);
+export const MakeProvider = MakeContext.Provider;
+
+export const useMake = (): MakeInHand => {
+  const make = useContext(MakeContext);
+  if (!make) throw new Error('used outside a make');
+  return make;
+};

@@ -1,0 +1,77 @@
+import { type Alteration, type AmountParameter, alterationCatalogue } from '../../src/alter/index.ts';
+import type { Make } from '../../src/make/index.ts';
+import type { AlterationStep } from '../../src/pattern/index.ts';
+import { millimetresPer, type Unit } from '../../src/units/index.ts';
+import { freshId } from '../app/documents.ts';
+
+/** The alteration a step names; undefined for one this program does not know. */
+export const alterationOf = (step: AlterationStep): Alteration | undefined =>
+  alterationCatalogue.find(({ id, version }) => id === step.alteration && version === step.version);
+
+/** Where a new step's amount begins: the middle of what is usual, in whole millimetres. */
+const usualAmount = ({ usual }: AmountParameter): number => Math.round((usual[0] + usual[1]) / 2);
+
+/** A new step of an alteration, as it is usually begun. */
+export const newStep = (alteration: Alteration, taken: readonly string[]): AlterationStep => ({
+  id: freshId('s', taken),
+  alteration: alteration.id,
+  version: alteration.version,
+  on: true,
+  params: Object.fromEntries(
+    Object.entries(alteration.params).map(([name, parameter]) => [
+      name,
+      parameter.unit === 'choice' ? parameter.usual : usualAmount(parameter),
+    ]),
+  ),
+});
+
+const withSteps = (make: Make, change: (steps: readonly AlterationStep[]) => readonly AlterationStep[]): Make => ({
+  ...make,
+  steps: change(make.steps),
+});
+
+export const addStep = (make: Make, alteration: Alteration): Make =>
+  withSteps(make, (steps) => [
+    ...steps,
+    newStep(
+      alteration,
+      steps.map((step) => step.id),
+    ),
+  ]);
+
+export const removeStep = (make: Make, id: string): Make =>
+  withSteps(make, (steps) => steps.filter((step) => step.id !== id));
+
+export const changeStep = (make: Make, id: string, part: Partial<AlterationStep>): Make =>
+  withSteps(make, (steps) => steps.map((step) => (step.id === id ? { ...step, ...part } : step)));
+
+export const setParam = (make: Make, id: string, name: string, value: number | string): Make =>
+  withSteps(make, (steps) =>
+    steps.map((step) => (step.id === id ? { ...step, params: { ...step.params, [name]: value } } : step)),
+  );
+
+/** The step moved one place earlier (−1) or later (+1) in the list. */
+export const moveStep = (make: Make, id: string, by: -1 | 1): Make =>
+  withSteps(make, (steps) => {
+    const from = steps.findIndex((step) => step.id === id);
+    const to = from + by;
+    const moved = steps[from];
+    if (!moved || to < 0 || to >= steps.length) return steps;
+    const rest = steps.filter((step) => step.id !== id);
+    return [...rest.slice(0, to), moved, ...rest.slice(to)];
+  });
+
+/** One stop of a slider, mm: a millimetre, or a sixteenth of an inch. */
+export const sliderStop = (unit: Unit): number => (unit === 'cm' ? 1 : millimetresPer.in / 16);
+
+export interface SliderRange {
+  readonly stop: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** The stops of a slider that lie within a parameter's limits, counted from nothing. */
+export const sliderRange = (parameter: AmountParameter, unit: Unit): SliderRange => {
+  const stop = sliderStop(unit);
+  return { stop, least: Math.ceil(parameter.min / stop), most: Math.floor(parameter.max / stop) };
+};
