@@ -4,8 +4,9 @@ import type { Cubic, Point } from './types.ts';
 /**
  * One fair curve between two points with given directions of travel, of any length but zero. Handles by Hobby's
  * velocity function (J. D. Hobby, Smooth, easy to compute interpolating splines, 1986), which keeps curvature
- * even and draws circles as circles. Where both ends bend the same way the handles stay inside the triangle of
- * the tangents, so no inflection comes in. Fullness lengthens (over 1) or shortens (under 1) both handles.
+ * even and draws circles as circles. Where both ends bend the same way no inflection comes in, unless the angle to
+ * the chord at one end is under about a tenth of that at the other. Fullness lengthens (over 1) or shortens (under 1)
+ * both handles.
  */
 export const fairCurve = (
   from: Point,
@@ -32,16 +33,24 @@ export const fairCurve = (
   };
 };
 
-/** Lengths of both handles as shares of the chord, from the angles at which the curve leaves and joins it. */
+/**
+ * Lengths of both handles as shares of the chord, from the angles at which the curve leaves and joins it. Each is
+ * held to its side of the triangle that both tangents make with the chord (METAFONT's "tension at least"), but not
+ * below a share of Hobby's own: a handle of next to nothing would be a corner. Angles of opposite sign are held alike,
+ * so that the curve changes evenly as an angle passes through nothing.
+ */
 function handleLengths(leaving: number, arriving: number, fullness: number): [number, number] {
   const out = (velocity(leaving, arriving) * fullness) / 3;
   const back = (velocity(arriving, leaving) * fullness) / 3;
-  // Sides of the triangle that both tangents make with the chord (METAFONT's "tension at least").
-  const apex = Math.sin(leaving + arriving);
-  const sameSide = leaving * arriving > 0 && Math.abs(leaving + arriving) < Math.PI;
-  if (!sameSide) return [out, back];
-  return [Math.min(out, Math.sin(arriving) / apex), Math.min(back, Math.sin(leaving) / apex)];
+  const both = Math.abs(leaving) + Math.abs(arriving);
+  // Straight on, or tangents that never meet: there is no triangle.
+  if (!(both > 0 && both < Math.PI)) return [out, back];
+  const hold = (handle: number, opposite: number): number =>
+    Math.min(handle, Math.max(Math.abs(Math.sin(opposite)) / Math.sin(both), handle * shortest));
+  return [hold(out, arriving), hold(back, leaving)];
 }
+
+const shortest = 1 / 4;
 
 function velocity(theta: number, phi: number): number {
   const root5 = Math.sqrt(5);

@@ -17,9 +17,9 @@ export interface OffsetStretch {
 }
 
 /** Half for the fit; the other half is left for the joints. */
-const fitWithin = tolerance.offset / 2;
+export const fitWithin = tolerance.offset / 2;
 
-/** Halvings after which a stretch is taken as it is: only a cusp of the curve itself needs so many. */
+/** Halvings after which a stretch is so short that a straight line serves: only a cusp of the curve itself needs so many. */
 const deepest = 14;
 
 /** The point of the true offset at a parameter: to the left of travel as seen when the distance is positive. */
@@ -51,7 +51,7 @@ export const offsetSegment = (segment: Segment, by: number): OffsetStretch[] => 
 };
 
 /** How much faster the offset runs than the curve; negative where it runs backwards. */
-function speedFactor(curve: Cubic, t: number, by: number): number {
+export function speedFactor(curve: Cubic, t: number, by: number): number {
   return 1 + segmentCurvatureAt(curve, t) * by;
 }
 
@@ -65,6 +65,10 @@ function approximate(
   depth: number,
   keep: (part: Segment) => void,
 ): void {
+  if (depth >= deepest) {
+    keep({ kind: 'line', from, to });
+    return;
+  }
   const middle = (t0 + t1) / 2;
   const at = offsetPointAt(curve, middle, by);
   const third = (t1 - t0) / 3;
@@ -78,7 +82,7 @@ function approximate(
     control2: subtract(to, scale(back, stretch)),
     to,
   };
-  if (depth >= deepest || strays(part, curve, t0, t1, by) <= fitWithin) {
+  if (strays(part, curve, t0, t1, by) <= fitWithin) {
     keep(part);
     return;
   }

@@ -1,16 +1,18 @@
+import { pathPointAtLength, splitPathAtLength } from './along.ts';
+import { segmentLength } from './arc-length.ts';
 import { hullBounds } from './bounds.ts';
 import { withStart } from './ends.ts';
 import { withoutLoops } from './loops.ts';
 import { nearestPlace } from './nearest.ts';
 import { offsetJoint } from './offset-joint.ts';
 import type { OffsetStretch } from './offset-segment.ts';
-import { offsetSegment } from './offset-segment.ts';
-import { isClosed, segmentAt } from './paths.ts';
+import { fitWithin, offsetSegment } from './offset-segment.ts';
+import { isClosed, pathLength, reversePath, segmentAt } from './paths.ts';
 import { distance } from './points.ts';
 import { segmentPointAt, splitSegment } from './segments.ts';
 import { selfIntersections } from './self-intersect.ts';
 import { tolerance } from './tolerance.ts';
-import type { Path, Segment } from './types.ts';
+import type { Path, Point, Segment } from './types.ts';
 
 /**
  * The line at an even distance to the left of travel as seen (outward of a clockwise outline); a negative
@@ -19,7 +21,8 @@ import type { Path, Segment } from './types.ts';
  *
  * Meant for one smooth run. Where it has a corner, the outside runs on straight to where both sides meet (cut
  * square beyond a right angle) and the inside is trimmed; where the distance is deeper than a curve's
- * radius, the loop this makes is trimmed away. Throws when nothing is left.
+ * radius, the loop this makes is trimmed away, and at the path's ends what comes too near the path is cut off.
+ * Where that leaves several parts the one that goes on is given. Throws when nothing is left.
  */
 export const offsetPath = (path: Path, by: number): Path => {
   if (!Number.isFinite(by)) throw new RangeError(`Cannot offset by ${by} mm`);
@@ -94,7 +97,7 @@ function startingOnAnswer(path: Path, raw: readonly OffsetStretch[], by: number)
   let most = 0;
   raw.forEach(({ segment, inverted }, i) => {
     const span = distance(segment.from, segment.to);
-    if (!inverted && span > most && isFarEnough(path, segment, by)) {
+    if (!inverted && span > most && isFarEnough(path, segmentPointAt(segment, 0.5), by)) {
       best = i;
       most = span;
     }
@@ -106,16 +109,47 @@ function startingOnAnswer(path: Path, raw: readonly OffsetStretch[], by: number)
   return [after, ...line.slice(best + 1), ...line.slice(0, best), before];
 }
 
-/** Stretches at the ends that run backwards, or come too near another part of the path, are cut off. */
+/** What runs backwards at the ends, or comes too near another part of the path there, is cut off. */
 function withoutFalseEnds(line: Path, path: Path, by: number): Path {
-  const first = line.findIndex((segment) => isFarEnough(path, segment, by));
-  const last = line.findLastIndex((segment) => isFarEnough(path, segment, by));
-  if (first < 0) throw nothingLeft(path, by);
-  return line.slice(first, last + 1);
+  const head = falseHead(line, path, by);
+  const kept = head === null ? null : splitPathAtLength(line, head)[1];
+  const tail = kept && falseHead(reversePath(kept), path, by);
+  if (!kept || tail === null) throw nothingLeft(path, by);
+  return tail === 0 ? kept : (splitPathAtLength(kept, pathLength(kept) - tail)[0] as Path);
 }
 
-function isFarEnough(path: Path, segment: Segment, by: number): boolean {
-  return nearestPlace(path, segmentPointAt(segment, 0.5)).distance >= Math.abs(by) - tolerance.offset;
+const looks = 16;
+
+/** Length from the start of a line to where it first stands far enough from the path; null when it nowhere does. */
+function falseHead(line: Path, path: Path, by: number): number | null {
+  const whole = pathLength(line);
+  const farEnough = (mm: number): boolean => isFarEnough(path, pathPointAtLength(line, mm), by);
+  let before = 0;
+  let near = 0;
+  for (const segment of line) {
+    const size = segmentLength(segment);
+    for (let i = 0; i <= looks; i++) {
+      const mm = Math.min(whole, before + (size * i) / looks);
+      if (!farEnough(mm)) {
+        near = mm;
+        continue;
+      }
+      if (mm === 0) return 0;
+      let far = mm;
+      while (far - near > tolerance.length) {
+        const middle = (near + far) / 2;
+        if (farEnough(middle)) far = middle;
+        else near = middle;
+      }
+      return far;
+    }
+    before += size;
+  }
+  return null;
+}
+
+function isFarEnough(path: Path, p: Point, by: number): boolean {
+  return nearestPlace(path, p).distance >= Math.abs(by) - fitWithin;
 }
 
 function nothingLeft(path: Path, by: number): RangeError {

@@ -12,8 +12,9 @@ export interface EndTangents {
  * A smooth curve through points, one cubic between each two: Hobby's spline (J. D. Hobby 1986, as in METAFONT),
  * whose directions make curvature nearly continuous, weighed by chord length; a free end bends as its
  * neighbour does (curl 1). Two guards keep it from adding bends of its own: at every inner point the direction
- * stays between those of the two chords, and the handles stay in the triangle of the tangents. So points that
- * bend one way throughout give a curve that does. Throws on fewer than two points or a point that repeats the one before.
+ * stays between those of the two chords, and the handles as `fairCurve` holds them. So points that bend one way
+ * throughout give a curve that does, unless a nearly straight stretch comes before a sudden bend.
+ * Throws on fewer than two points or a point that repeats the one before.
  */
 export const smoothThrough = (points: readonly Point[], { startTangent, endTangent }: EndTangents = {}): Path => {
   points.forEach((p, i) => {

@@ -1,0 +1,70 @@
+import { endTangent, splitPathAtLength, startTangent } from '../along.ts';
+import { pathDistance } from '../approach.ts';
+import { blendCorner } from '../blend.ts';
+import { fitCubics } from '../fit-cubics.ts';
+import { inflections } from '../inflections.ts';
+import { pathEnd, pathLength, pathStart } from '../paths.ts';
+import { distance, turnBetween } from '../points.ts';
+import { smoothThrough } from '../smooth-through.ts';
+import { maximumTurn } from '../turns.ts';
+import type { Path, Point } from '../types.ts';
+import type { Verdict } from './verdict.ts';
+import { Findings, isJoined } from './verdict.ts';
+
+/** Directions that differ by no more than rounding, radians. */
+const sameDirection = 1e-9;
+
+/** `fitCubics`: nowhere further from the path than allowed, with the same ends, and never more segments. */
+export const validateFit = (path: Path, within: number): Verdict => {
+  const findings = new Findings();
+  const fitted = fitCubics(path, within);
+  findings.require('not joined', isJoined(fitted));
+  findings.require('more segments than before', fitted.length <= path.length);
+  findings.require(
+    'ends moved',
+    distance(pathStart(path), pathStart(fitted)) + distance(pathEnd(path), pathEnd(fitted)) === 0,
+  );
+  findings.measure('straying', pathDistance(path, fitted), within);
+  return findings.verdict();
+};
+
+/** `smoothThrough`: passes every point, without kinks, and bends both ways only where the points do. */
+export const validateSmooth = (points: readonly Point[]): Verdict => {
+  const findings = new Findings();
+  const path = smoothThrough(points);
+  findings.require('not joined', isJoined(path));
+  points.forEach((p, i) => {
+    const passed = i === 0 ? pathStart(path) : path[i - 1]?.to;
+    findings.require(`point ${i} not passed`, passed !== undefined && distance(p, passed) === 0);
+  });
+  findings.measure('kink', maximumTurn(path).angle, sameDirection);
+  const turns = points.slice(2).map((p, i) => {
+    const a = points[i] as Point;
+    const b = points[i + 1] as Point;
+    return Math.sign(turnBetween({ x: b.x - a.x, y: b.y - a.y }, { x: p.x - b.x, y: p.y - b.y }));
+  });
+  const changes = turns.filter((turn, i) => i > 0 && turn !== turns[i - 1]).length;
+  const bends = inflections(path).length;
+  findings.require(`${bends} inflections where the points have ${changes}`, bends <= changes);
+  return findings.verdict();
+};
+
+/** `blendCorner` well inside a path: what lies outside the reach is as it was, and the new curve takes up its directions. */
+export const validateBlend = (path: Path, atLength: number, before: number, after: number): Verdict => {
+  const findings = new Findings();
+  const blended = blendCorner(path, atLength, before, after);
+  findings.require('not joined', isJoined(blended));
+  const head = splitPathAtLength(path, atLength - before)[0] as Path;
+  const tail = splitPathAtLength(path, atLength + after)[1] as Path;
+  findings.require('the line before changed', JSON.stringify(blended.slice(0, head.length)) === JSON.stringify(head));
+  findings.require('the line after changed', JSON.stringify(blended.slice(-tail.length)) === JSON.stringify(tail));
+  const middle = blended.slice(head.length, blended.length - tail.length);
+  findings.require('not one curve', middle.length === 1);
+  findings.measure('kink before', turnBetween(endTangent(head), startTangent(middle)), sameDirection);
+  findings.measure('kink after', turnBetween(endTangent(middle), startTangent(tail)), sameDirection);
+  findings.require(
+    'longer than the line it replaces by a tenth',
+    pathLength(blended) <= pathLength(path) + (before + after) / 10,
+  );
+  return findings.verdict();
+};
