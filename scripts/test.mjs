@@ -1,9 +1,14 @@
 // npm test: set up, build, run every test, and end with the count. Words after `npm test --` choose files.
+// npm run test:long: the same with what is too long for every day.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { findChromium } from './chromium.mjs';
 import { build, checkNode, installPackages, root } from './setup.mjs';
+
+const long = process.argv[2] === '--long';
+const words = process.argv.slice(long ? 3 : 2);
+const configuration = long ? ['--config', 'vitest.long.config.ts'] : [];
 
 checkNode();
 installPackages();
@@ -14,7 +19,7 @@ mkdirSync(join(root, '.cache'), { recursive: true });
 rmSync(countFile, { force: true });
 
 const chromium = findChromium();
-const run = spawnSync('npx', ['vitest', 'run', ...process.argv.slice(2)], {
+const run = spawnSync('npx', ['vitest', 'run', ...configuration, ...words], {
   cwd: root,
   stdio: ['ignore', 'inherit', 'inherit'],
   shell: process.platform === 'win32',
