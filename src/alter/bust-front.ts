@@ -69,9 +69,12 @@ const pointBetween = (aim: Point, legs: readonly [Point, Point], back: number): 
   return add(middle, scale(towardsAim, out - Math.sqrt(Math.max(back * back - aside * aside, 0))));
 };
 
-/** The bust level, and those below the bust point: what grows by all of a. */
+/** A bust level this near the bust point, mm, is drawn through it; one further up crosses the wedge where it is narrower. */
+const throughBust = 10;
+
+/** Levels through the bust point and below it: what grows by all of a. */
 const levelsBelow = (piece: Piece, bustPoint: Point): readonly Level[] =>
-  piece.levels.filter(({ id, from }) => id === 'bust' || from.y >= bustPoint.y - tolerance.walk);
+  piece.levels.filter(({ id, from }) => from.y >= bustPoint.y - (id === 'bust' ? throughBust : tolerance.walk));
 
 /** Two widths nearer than this, mm, are the same: a tenth of what must hold. */
 const sameWidth = tolerance.holds / 10;

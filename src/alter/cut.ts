@@ -2,10 +2,12 @@ import {
   angleOf,
   distance,
   identity,
+  insideOutline,
   intersectPaths,
   joinPaths,
   length,
   line,
+  midpoint,
   type Outline,
   type Path,
   type Point,
@@ -19,7 +21,7 @@ import {
   type Transform,
   tolerance,
 } from '../geometry/index.ts';
-import { dartsOf, type Piece, type Run } from '../pattern/index.ts';
+import { dartsOf, outlineOf, type Piece, type Run } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { type Place, placeAlongEdge, type Ring, type RingRun, ringOf, settled } from './ring.ts';
 
@@ -222,7 +224,10 @@ const strayingCut = (piece: Piece, points: readonly Point[]): Problem | null => 
   const ends = [points[0] as Point, points.at(-1) as Point];
   const crosses = (other: Path): boolean =>
     intersectPaths(path, other).some(({ point }) => ends.every((end) => distance(end, point) > tolerance.walk));
-  if (piece.runs.some((run) => crosses(run.path))) return bad('alter.cut-leaves-piece', { piece: piece.name }).problem;
+  const outline = outlineOf(piece);
+  const outside = path.some(({ from, to }) => !insideOutline(outline, midpoint(from, to)));
+  if (outside || piece.runs.some((run) => crosses(run.path)))
+    return bad('alter.cut-leaves-piece', { piece: piece.name }).problem;
   const through = dartsOf(piece).find((dart) => dart.legs.some((leg) => crosses([line(dart.point, leg)])));
   return through ? bad('alter.cut-through-dart', { piece: piece.name, dart: through.id }).problem : null;
 };
@@ -295,6 +300,8 @@ const trace = (
     const face: HalfEdge[] = [];
     let half = start;
     do {
+      // Every line is followed by one other and follows one other; else the cuts lie on one another.
+      if (faceOf.has(halfKey(half))) throw new Error('Two cuts leave a point in one direction');
       face.push(half);
       faceOf.set(halfKey(half), faces.length);
       half = next(half);
