@@ -8,14 +8,14 @@ import type { Wearer } from './wearer.ts';
 /** A calendar day that exists, `2026-03-14`. */
 const day = z.iso.date();
 
-const readingSchema = z.object({
+const readingSchema = z.strictObject({
   measure: z.enum(measureIds),
   side: z.enum(['both', 'left', 'right']),
   mm: z.number().positive().max(3000),
   written: z.string().max(60),
 });
 
-const measureSetSchema = z.object({
+const measureSetSchema = z.strictObject({
   id: z.string().min(1).max(64),
   date: day,
   waistAt: z.enum(['waistband', 'narrowest', 'midway']),
@@ -24,7 +24,7 @@ const measureSetSchema = z.object({
 });
 
 /** A wearer as she is stored and exchanged. Shape only; whether a measure is possible is asked of `readWearer`. */
-export const wearerSchema = z.object({
+export const wearerSchema = z.strictObject({
   format: z.literal('easewright-wearer/1'),
   name: z.string().trim().min(1).max(200),
   comparedWith: z.enum(['women', 'men']).nullable(),

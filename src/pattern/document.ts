@@ -14,9 +14,9 @@ const mm = z.number().min(-1e5).max(1e5);
 const pointSchema = z.tuple([mm, mm]);
 const pathText = z.string().min(3).max(20_000);
 
-const runSchema = z.union([z.object({ edge: id, path: pathText }), z.object({ mouth: id, path: pathText })]);
+const runSchema = z.union([z.strictObject({ edge: id, path: pathText }), z.strictObject({ mouth: id, path: pathText })]);
 
-const pieceSchema = z.object({
+const pieceSchema = z.strictObject({
   id,
   name: z.string().min(1).max(200),
   role: z.enum([
@@ -35,7 +35,7 @@ const pieceSchema = z.object({
   ]),
   cut: z
     .array(
-      z.object({
+      z.strictObject({
         layer: z.enum(['shell', 'lining', 'interfacing']),
         count: z.number().int().min(1).max(20),
         mirrored: z.boolean(),
@@ -44,32 +44,32 @@ const pieceSchema = z.object({
     .min(1),
   runs: z.array(runSchema).max(200),
   edges: z
-    .array(z.object({ id, finish: z.enum(['seam', 'hem', 'fold', 'raw']), allowance: z.number().min(0).max(200) }))
+    .array(z.strictObject({ id, finish: z.enum(['seam', 'hem', 'fold', 'raw']), allowance: z.number().min(0).max(200) }))
     .max(100),
   darts: z
-    .array(z.object({ id, point: pointSchema, aims: id.optional(), pressed: z.enum(['before', 'after']) }))
+    .array(z.strictObject({ id, point: pointSchema, aims: id.optional(), pressed: z.enum(['before', 'after']) }))
     .max(50),
   notches: z
-    .array(z.object({ id, edge: id, at: z.number().min(0).max(1), strokes: z.union([z.literal(1), z.literal(2)]) }))
+    .array(z.strictObject({ id, edge: id, at: z.number().min(0).max(1), strokes: z.union([z.literal(1), z.literal(2)]) }))
     .max(200),
-  grain: z.object({ from: pointSchema, to: pointSchema }),
-  levels: z.array(z.object({ id, from: pointSchema, to: pointSchema })).max(50),
-  landmarks: z.array(z.object({ id, at: pointSchema })).max(100),
+  grain: z.strictObject({ from: pointSchema, to: pointSchema }),
+  levels: z.array(z.strictObject({ id, from: pointSchema, to: pointSchema })).max(50),
+  landmarks: z.array(z.strictObject({ id, at: pointSchema })).max(100),
   lines: z
-    .array(z.object({ id, kind: z.enum(['fold', 'placement', 'stitching', 'lengthen-or-shorten']), path: pathText }))
+    .array(z.strictObject({ id, kind: z.enum(['fold', 'placement', 'stitching', 'lengthen-or-shorten']), path: pathText }))
     .max(100),
 });
 
-const side = z.object({ piece: id, edge: id, reversed: z.boolean() });
+const side = z.strictObject({ piece: id, edge: id, reversed: z.boolean() });
 
 const measuresSchema = z.partialRecord(z.enum(measureIds), z.number().positive().max(10_000));
 
-const sizeSchema = z.object({
+const sizeSchema = z.strictObject({
   id,
   body: measuresSchema,
   pieces: z.array(pieceSchema).min(1).max(60),
   seams: z.array(
-    z.object({
+    z.strictObject({
       id,
       a: side,
       b: side,
@@ -80,16 +80,16 @@ const sizeSchema = z.object({
     }),
   ),
   girths: z.array(
-    z.object({
+    z.strictObject({
       level: id,
       measure: z.enum(measureIds),
       around: z.enum(['body', 'limb']),
-      pieces: z.array(z.object({ piece: id, factor: z.number().positive().max(8) })).min(1),
+      pieces: z.array(z.strictObject({ piece: id, factor: z.number().positive().max(8) })).min(1),
     }),
   ),
 });
 
-const patternSchema = z.object({
+const patternSchema = z.strictObject({
   format: z.literal('easewright-pattern/1'),
   id,
   name: z.string().min(1).max(200),
@@ -98,7 +98,7 @@ const patternSchema = z.object({
   kind: z.enum(['top', 'dress', 'jacket', 'coat', 'trousers', 'skirt']),
   draftedCup: mm.optional(),
   draftedStature: z.number().positive().max(3000),
-  cloth: z.object({
+  cloth: z.strictObject({
     structure: z.enum(['woven', 'knit']),
     weight: z.tuple([z.number().min(0), z.number().max(3000)]),
     stretch: z.number().min(0).max(3),
@@ -256,7 +256,7 @@ export const sizeOf = (pattern: Pattern, size: string): Result<Size> => {
       });
 };
 
-const stepSchema = z.object({
+const stepSchema = z.strictObject({
   id,
   alteration: id,
   version: z.number().int().min(1),
@@ -267,7 +267,7 @@ const stepSchema = z.object({
 /** One step of an alteration list, wherever it is stored. */
 export const alterationStepSchema = stepSchema;
 
-const listSchema = z.object({
+const listSchema = z.strictObject({
   format: z.literal('easewright-alterations/1'),
   pattern: id,
   steps: z.array(stepSchema).max(200),
