@@ -46,7 +46,10 @@ export const draftArmhole = (frame: ArmholeFrame): Path => {
   const fromShoulder = add(shoulder, scale(leaving, reach));
   const bendBelow = (intoCorner.x - across.x) / (down * down);
   const bendAbove = (fromShoulder.x - across.x) / bendBelow;
-  const up = settle(Math.sqrt(Math.max(bendAbove, 0)), drop / 4, drop / 2);
+  // Where the straight off the shoulder meets the across line: a handle reaching above it would turn the bend back.
+  const meeting = inward === 0 ? across.y : shoulder.y + ((shoulder.x - across.x) / inward) * leaving.y;
+  const most = Math.max(0.95 * (across.y - meeting), drop / 5);
+  const up = Math.min(settle(Math.sqrt(Math.max(bendAbove, 0)), drop / 4, drop / 2), most);
   return [
     cubic(shoulder, fromShoulder, { x: across.x, y: across.y - up }, across),
     cubic(across, { x: across.x, y: across.y + down }, intoCorner, underarm),

@@ -1,4 +1,6 @@
 export { blouse, draftBlouse } from './blouse.ts';
+export { blouseShape } from './blouse-shape.ts';
 export { womenChart } from './chart-women.ts';
 export { housePattern, housePatterns } from './house.ts';
+export { lookAtShape, type ShapeCheck, type ShapeFinding } from './shape-check.ts';
 export * from './types.ts';

@@ -15,25 +15,34 @@ export const solveBetween = (
   if (atB === 0) return b;
   if (atA > 0 === atB > 0) return null;
   let kept = 0;
-  // False position gains a digit or more a round; sixty rounds of halving alone would already do.
-  for (let round = 0; round < 100 && Math.abs(b - a) > within; round++) {
+  // False position gains digits every round; where it creeps up on one end, the last step below crosses over.
+  for (let round = 0; round < mostRounds && Math.abs(b - a) > within; round++) {
     const guess = (a * atB - b * atA) / (atB - atA);
-    const value = guess > Math.min(a, b) && guess < Math.max(a, b) ? guess : (a + b) / 2;
+    const inside = guess > Math.min(a, b) && guess < Math.max(a, b) && round % halveEvery !== halveEvery - 1;
+    // A guess all but on an end is moved a little inside, so that the other bound comes close too.
+    const value = inside ? awayFromEnds(guess, a, b, within / 2) : (a + b) / 2;
     const at = of(value);
     if (at === 0) return value;
     if (at > 0 === atB > 0) {
-      if (Math.abs(value - b) < within / 2) return value;
       [b, atB] = [value, at];
       if (kept === 1) atA /= 2;
       kept = 1;
     } else {
-      if (Math.abs(value - a) < within / 2) return value;
       [a, atA] = [value, at];
       if (kept === -1) atB /= 2;
       kept = -1;
     }
   }
   return (a + b) / 2;
+};
+
+/** Halving alone would do in this many rounds, since every sixth round halves. */
+const mostRounds = 400;
+const halveEvery = 6;
+
+const awayFromEnds = (guess: number, a: number, b: number, by: number): number => {
+  if (Math.abs(guess - a) < by) return a + Math.sign(b - a) * by;
+  return Math.abs(guess - b) < by ? b + Math.sign(a - b) * by : guess;
 };
 
 /** The value, kept between two bounds. */
