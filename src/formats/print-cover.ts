@@ -14,7 +14,10 @@ export interface CoverContent {
   /** The pattern as bought is printed too. */
   readonly originals: boolean;
   /** Draws the map within a box of this size, its top left at 0, 0. */
-  readonly map: (box: { readonly width: number; readonly height: number }, textSize: number) => readonly Mark[];
+  readonly map: (
+    box: { readonly width: number; readonly height: number },
+    textSize: number,
+  ) => { readonly marks: readonly Mark[]; readonly height: number };
 }
 
 /** 10.5 point; nothing a person reads at the table is smaller than 10. */
@@ -45,18 +48,18 @@ export const coverPages = (
   const bottom = height ?? Number.POSITIVE_INFINITY;
   const rightLeft = inchSquare + gap;
   const columnWidth = width - rightLeft;
+  const picture = content.map({ width: columnWidth, height: mapHeight - leading * 1.5 }, textSize);
+  // On a large sheet the words must stand where they stood before anything was laid: what is reserved hangs on it.
+  const mapBottom = top + (height === null ? mapHeight : picture.height + leading * 1.5) + 5;
   const map = [
     textMark('words', 'mark', { x: 0, y: textSize }, content.joins ? words.map : words.mapOne, textSize * 1.1, {
       weight: 'bold',
     }),
-    ...moveMarks(
-      content.map({ width: columnWidth, height: mapHeight - leading * 1.5 }, textSize),
-      translation({ x: 0, y: leading * 1.5 }),
-    ),
+    ...moveMarks(picture.marks, translation({ x: 0, y: leading * 1.5 })),
   ];
   const halfWidth = (width - gap) / 2;
   const columnAt = (index: number): Column => {
-    if (index === 0) return { left: rightLeft, top: top + mapHeight + 4, width: columnWidth, bottom };
+    if (index === 0) return { left: rightLeft, top: mapBottom, width: columnWidth, bottom };
     if (index === 1) return { left: 0, top: top + squaresHeight + 6, width: inchSquare, bottom };
     return { left: index % 2 === 0 ? 0 : halfWidth + gap, top: 0, width: halfWidth, bottom };
   };

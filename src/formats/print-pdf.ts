@@ -122,9 +122,9 @@ const coverOf = (
       joins: apart || count > 1,
       originals: request.original !== undefined,
       map: (box, textSize) => {
-        if (!sheet) return [];
+        if (!sheet) return { marks: [], height: 0 };
         const step = { x: frame.stepX, y: frame.paper.roll ? Math.min(frame.stepY, sheet.length) : frame.stepY };
-        return sheetMap(sheet.tiles, step, sheet.pieces, box, textSize).marks;
+        return sheetMap(sheet.tiles, step, sheet.pieces, box, textSize);
       },
     },
     apart ? frame.paper.width - 2 * frame.margin : coverWidth,

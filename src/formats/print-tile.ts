@@ -77,7 +77,7 @@ const headerMarks = (
 };
 
 /** How far along a joint its ring may stand; the middle first. */
-const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+const shares = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9];
 
 const jointMarks = (
   joint: Joint,

@@ -1,22 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
-import { assemble, judgeRuns, judgeScale, testSquare } from '../../test/oracle/assemble.ts';
-import { readRuns, type Strokes } from '../../test/oracle/path.ts';
-import { type PdfPrint, readPdf } from '../../test/oracle/read-pdf.ts';
-import { sampleGarment, sampleStrip } from '../draw/testing/garment.ts';
-import { pathToSvg } from '../geometry/index.ts';
-import { cutLine, type Garment, outlineOf, transformPiece } from '../pattern/index.ts';
-import { printPdf } from './print-pdf.ts';
-import type { PrintContext, PrintRequest } from './print-request.ts';
+import { sampleGarment, sampleStrip } from '../src/draw/testing/garment.ts';
+import type { PrintContext, PrintRequest } from '../src/formats/index.ts';
+import { printPdf } from '../src/formats/index.ts';
+import { pathToSvg } from '../src/geometry/index.ts';
+import { cutLine, type Garment, outlineOf, transformPiece } from '../src/pattern/index.ts';
+import { assemble, judgeRuns, judgeScale, testSquare } from './oracle/assemble.ts';
+import { readRuns, type Strokes } from './oracle/path.ts';
+import { type PdfPrint, readPdf } from './oracle/read-pdf.ts';
 
 const fontFile = (folder: string): Uint8Array =>
   new Uint8Array(
     readFileSync(
-      new URL(
-        `../../node_modules/@expo-google-fonts/alegreya-sans/${folder}/AlegreyaSans_${folder}.ttf`,
-        import.meta.url,
-      ),
+      new URL(`../node_modules/@expo-google-fonts/alegreya-sans/${folder}/AlegreyaSans_${folder}.ttf`, import.meta.url),
     ),
   );
 const fonts = { regular: fontFile('400Regular'), bold: fontFile('700Bold') };
