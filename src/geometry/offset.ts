@@ -1,5 +1,4 @@
-import { pathPointAtLength, splitPathAtLength } from './along.ts';
-import { segmentLength } from './arc-length.ts';
+import { pathPointAtLength, segmentLengths, subPath } from './along.ts';
 import { hullBounds } from './bounds.ts';
 import { withStart } from './ends.ts';
 import { withoutLoops } from './loops.ts';
@@ -7,7 +6,7 @@ import { nearestPlace } from './nearest.ts';
 import { offsetJoint } from './offset-joint.ts';
 import type { OffsetStretch } from './offset-segment.ts';
 import { fitWithin, offsetSegment } from './offset-segment.ts';
-import { isClosed, pathLength, reversePath, segmentAt } from './paths.ts';
+import { isClosed, pathLength, segmentAt } from './paths.ts';
 import { distance } from './points.ts';
 import { segmentPointAt, splitSegment } from './segments.ts';
 import { selfIntersections } from './self-intersect.ts';
@@ -21,8 +20,8 @@ import type { Path, Point, Segment } from './types.ts';
  *
  * Meant for one smooth run. Where it has a corner, the outside runs on straight to where both sides meet (cut
  * square beyond a right angle) and the inside is trimmed; where the distance is deeper than a curve's
- * radius, the loop this makes is trimmed away, and at the path's ends what comes too near the path is cut off.
- * Where that leaves several parts the one that goes on is given. Throws when nothing is left.
+ * radius, the loop this makes is trimmed away, and so is what else comes too near the path; where that leaves several
+ * parts the longest is given. Throws when nothing is left.
  */
 export const offsetPath = (path: Path, by: number): Path => {
   if (!Number.isFinite(by)) throw new RangeError(`Cannot offset by ${by} mm`);
@@ -36,7 +35,7 @@ export const offsetPath = (path: Path, by: number): Path => {
     const turned = startingOnAnswer(path, raw, by);
     return withoutLoops(turned, selfIntersections(turned));
   }
-  return withoutFalseEnds(withoutLoops(line, crossings), path, by);
+  return longestFree(withoutLoops(line, crossings), path, by);
 };
 
 /** Offsets of all segments joined end to start. */
@@ -109,47 +108,47 @@ function startingOnAnswer(path: Path, raw: readonly OffsetStretch[], by: number)
   return [after, ...line.slice(best + 1), ...line.slice(0, best), before];
 }
 
-/** What runs backwards at the ends, or comes too near another part of the path there, is cut off. */
-function withoutFalseEnds(line: Path, path: Path, by: number): Path {
-  const head = falseHead(line, path, by);
-  const kept = head === null ? null : splitPathAtLength(line, head)[1];
-  const tail = kept && falseHead(reversePath(kept), path, by);
-  if (!kept || tail === null) throw nothingLeft(path, by);
-  return tail === 0 ? kept : (splitPathAtLength(kept, pathLength(kept) - tail)[0] as Path);
-}
-
+/** Looks taken along each segment for where a trimmed offset comes too near the path. */
 const looks = 16;
 
-/** Length from the start of a line to where it first stands far enough from the path; null when it nowhere does. */
-function falseHead(line: Path, path: Path, by: number): number | null {
-  const whole = pathLength(line);
+/** The longest stretch that nowhere runs backwards or comes too near the path: such places are left where a loop does not close. */
+function longestFree(line: Path, path: Path, by: number): Path {
   const farEnough = (mm: number): boolean => isFarEnough(path, pathPointAtLength(line, mm), by);
-  let before = 0;
-  let near = 0;
-  for (const segment of line) {
-    const size = segmentLength(segment);
-    for (let i = 0; i <= looks; i++) {
-      const mm = Math.min(whole, before + (size * i) / looks);
-      if (!farEnough(mm)) {
-        near = mm;
-        continue;
-      }
-      if (mm === 0) return 0;
-      let far = mm;
-      while (far - near > tolerance.length) {
-        const middle = (near + far) / 2;
-        if (farEnough(middle)) far = middle;
-        else near = middle;
-      }
-      return far;
-    }
-    before += size;
-  }
-  return null;
+  /** The border between a near and a far place, on the far side. */
+  const border = (near: number, far: number): number => {
+    if (Math.abs(far - near) <= tolerance.length) return far;
+    const middle = (near + far) / 2;
+    return farEnough(middle) ? border(near, middle) : border(middle, far);
+  };
+  const whole = pathLength(line);
+  const places = looksAlong(line).map((mm) => ({ mm, far: farEnough(mm) }));
+  let best = { from: 0, to: 0 };
+  let from: number | null = null;
+  places.forEach(({ mm, far }, i) => {
+    const before = places[i - 1];
+    if (far) from ??= before ? border(before.mm, mm) : 0;
+    const to = far ? (i === places.length - 1 ? whole : null) : before?.far ? border(mm, before.mm) : null;
+    if (from === null || to === null) return;
+    if (to - from > best.to - best.from) best = { from, to };
+    from = null;
+  });
+  if (best.to - best.from <= tolerance.same) throw nothingLeft(path, by);
+  return subPath(line, best.from, best.to);
 }
 
+function looksAlong(line: Path): number[] {
+  const places = [0];
+  let before = 0;
+  for (const size of segmentLengths(line)) {
+    for (let i = 1; i <= looks; i++) places.push(before + (size * i) / looks);
+    before += size;
+  }
+  return places;
+}
+
+/** A trimmed offset may stand as near as the fit errs, and half as much again. */
 function isFarEnough(path: Path, p: Point, by: number): boolean {
-  return nearestPlace(path, p).distance >= Math.abs(by) - fitWithin;
+  return nearestPlace(path, p).distance >= Math.abs(by) - 1.5 * fitWithin;
 }
 
 function nothingLeft(path: Path, by: number): RangeError {

@@ -6,6 +6,7 @@ import { inflections } from '../inflections.ts';
 import { pathEnd, pathLength, pathStart } from '../paths.ts';
 import { distance, turnBetween } from '../points.ts';
 import { smoothThrough } from '../smooth-through.ts';
+import { tolerance } from '../tolerance.ts';
 import { maximumTurn } from '../turns.ts';
 import type { Path, Point } from '../types.ts';
 import type { Verdict } from './verdict.ts';
@@ -44,7 +45,8 @@ export const validateSmooth = (points: readonly Point[]): Verdict => {
     return Math.sign(turnBetween({ x: b.x - a.x, y: b.y - a.y }, { x: p.x - b.x, y: p.y - b.y }));
   });
   const changes = turns.filter((turn, i) => i > 0 && turn !== turns[i - 1]).length;
-  const bends = inflections(path).length;
+  // A bend no deeper than a drawn line's tolerance cannot be seen.
+  const bends = inflections(path, tolerance.flatten).length;
   findings.require(`${bends} inflections where the points have ${changes}`, bends <= changes);
   return findings.verdict();
 };

@@ -40,7 +40,7 @@ export const validateOffset = (path: Path, by: number): Verdict => {
       [offsetPointAt(last, 1, by), pathEnd(offset), endTangent(path), endTangent(offset)],
     ] as const;
     for (const [wanted, got, direction, directionGot] of ends) {
-      if (!free(wanted)) continue;
+      if (!free(wanted) || nearestPlace(offset, wanted).distance > tolerance.offset) continue;
       findings.require(`an end moved ${distance(wanted, got)}`, distance(wanted, got) <= tolerance.same);
       findings.require('an end turned', distance(direction, directionGot) <= tolerance.same);
     }
