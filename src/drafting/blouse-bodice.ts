@@ -1,30 +1,20 @@
 import {
-  add,
   angleOf,
-  applyToPath,
   type Cubic,
-  directionAt,
-  distance,
   type Line,
-  midpoint,
-  normalize,
   type Path,
   type Point,
   perpendicular,
-  rotate,
-  rotation,
-  scale,
-  segmentPointAt,
   segmentTangentAt,
-  splitSegment,
-  subtract,
   tolerance,
 } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { draftArmhole } from './armhole.ts';
 import type { BlousePlan } from './blouse-plan.ts';
+import { backShoulder, frontShoulder, jewel } from './blouse-shoulder.ts';
+import { balance, dartBelowBust, mouthLevel, onOpened, openSide } from './bust-dart.ts';
 import { draftNeckline } from './neckline.ts';
-import { draftSide, parameterAtHeight, type Side, sideAt } from './side-seam.ts';
+import { draftSide, type Side, sideAt } from './side-seam.ts';
 import { settle, solveBetween } from './solve.ts';
 
 export interface BackDraft {
@@ -62,130 +52,11 @@ export interface Bodice {
 /** The front may be wider than a quarter, and the back narrower, by at most this, mm: the side seam stays at the side. */
 const mostWider = 10;
 
-/** How far below the bust level the bust dart's upper leg meets the side seam, mm. */
-const dartBelowBust = 14;
-
 /** How far at least the bust point lies below the front's underarm, mm. */
 const leastAboveBust = 18;
 
-/** A parameter or angle found to this is found to well under `tolerance.same`. */
-const fine = 1e-12;
-
 /** How finely front and back share the bust, mm. */
 const shareWithin = 0.1;
-
-/** The necklines lie this much outside the base of the neck: along the shoulder, down the front, down the back. */
-const jewel = { shoulder: 6, front: 8, back: 3 } as const;
-
-const along = (from: Point, angle: number, mm: number): Point => add(from, scale(directionAt(angle), mm));
-
-interface Shoulder {
-  readonly base: Point;
-  readonly neckPoint: Point;
-  readonly point: Point;
-  /** At the neck and at the shoulder point. */
-  readonly directions: readonly [number, number];
-}
-
-/**
- * The back shoulder with its dart. The dart's bisector runs along the grain and its legs are equal; stitched,
- * the shoulder is one straight line. So the part outside the dart falls more steeply by the dart's angle,
- * and the whole is tilted until the line from neck point to shoulder point has the slope wanted.
- */
-const backShoulder = ({ neck, shoulder }: BlousePlan) => {
-  const base: Point = { x: neck.backWidth, y: -neck.rise };
-  const angle = 2 * Math.asin(shoulder.dartIntake / (2 * shoulder.dartLength));
-  const sewn = shoulder.length + shoulder.ease;
-  // Just inside the middle, where the shoulder blade lies.
-  const inner = 0.48 * sewn;
-  const at = (tilt: number) => {
-    const start = along(base, tilt, inner);
-    const end: Point = { x: start.x + shoulder.dartIntake, y: start.y };
-    return { start, end, point: along(end, tilt + angle, sewn - inner) };
-  };
-  const tilt = solveBetween(
-    (candidate) => angleOf(subtract(at(candidate).point, base)) - shoulder.backSlope,
-    shoulder.backSlope - 1,
-    shoulder.backSlope + 1,
-    fine,
-  );
-  if (tilt === null) throw new Error('A back shoulder cannot be tilted to its slope');
-  const { start, end, point } = at(tilt);
-  const dartPoint: Point = {
-    x: start.x + shoulder.dartIntake / 2,
-    y: start.y + shoulder.dartLength * Math.cos(angle / 2),
-  };
-  return {
-    base,
-    neckPoint: along(base, tilt, jewel.shoulder),
-    start,
-    end,
-    point,
-    dartPoint,
-    directions: [tilt, tilt + angle] as const,
-  };
-};
-
-const frontShoulder = (plan: BlousePlan, baseLevel: number): Shoulder => {
-  const { length, frontSlope } = plan.shoulder;
-  const base: Point = { x: plan.neck.frontWidth, y: baseLevel };
-  return {
-    base,
-    neckPoint: along(base, frontSlope, jewel.shoulder),
-    point: along(base, frontSlope, length),
-    directions: [frontSlope, frontSlope],
-  };
-};
-
-/** The bust dart and the height of the front neck point, which hang together. */
-const balance = (plan: BlousePlan, depth: number, backShoulderLevel: number) => {
-  const drop = plan.shoulder.length * Math.sin(plan.shoulder.frontSlope);
-  const backHeight = depth - backShoulderLevel;
-  const heightFor = (intake: number, base: number) => depth - intake - (base + drop);
-  const asMeasured = plan.waistLevel - plan.frontWaistLength;
-  // The intake that leaves the front armhole 22 less high than the back, with the front as long as measured.
-  const asked = heightFor(0, asMeasured) - (backHeight - 22);
-  const intake = settle(
-    (asked + plan.bustIntake) / 2,
-    Math.max(22, 0.75 * plan.bustIntake),
-    Math.min(64, 1.3 * plan.bustIntake),
-  );
-  const height = settle(heightFor(intake, asMeasured), backHeight - 30, backHeight - 12);
-  return { intake, baseLevel: depth - intake - height - drop };
-};
-
-/** Height of the bust dart's lower leg on the closed side seam: the dart rises a little from the seam to the bust. */
-const mouthLevel = (plan: BlousePlan, bustPoint: Point, depth: number, intake: number): number =>
-  settle(bustPoint.y + dartBelowBust + intake, depth + 44, plan.waistLevel - 25);
-
-/** The front's side seam with its dart opened, and where the dart points. */
-const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, mouth: number, intake: number) => {
-  const [beforeDart, afterDart] = splitSegment(closed[1], parameterAtHeight(closed[1], mouth)) as readonly [
-    Cubic,
-    Cubic,
-  ];
-  const low = beforeDart.to;
-  let aim: Point = { x: low.x, y: low.y - intake / 2 };
-  let point = bustPoint;
-  let angle = 0;
-  // The dart's axis passes through the bust point: each round starts from the last one's mouth and gains two digits.
-  for (let round = 0; round < 12; round++) {
-    point = add(bustPoint, scale(normalize(subtract(aim, bustPoint)), plan.dartShort));
-    angle = 2 * Math.asin(intake / (2 * distance(point, low)));
-    aim = midpoint(low, rotate(low, -angle, point));
-  }
-  const above = applyToPath(rotation(-angle, point), [closed[0], beforeDart]) as readonly [Cubic, Cubic];
-  return { above, below: [afterDart, closed[2], closed[3]] as const, point };
-};
-
-/** Where the opened side seam passes a height, and at what height that place lies while the dart is closed. */
-const onOpened = (above: readonly [Cubic, Cubic], closed: Side, mouth: number, level: number) => {
-  const [curve, from, to] =
-    level < above[0].to.y ? [above[0], closed[0].from.y, closed[0].to.y] : [above[1], closed[1].from.y, mouth];
-  // A level outside the seam is that of its end; the finished bust then cannot be met, and the draft says so.
-  const t = solveBetween((at) => segmentPointAt(curve, at).y - level, 0, 1, fine) ?? (level < curve.from.y ? 0 : 1);
-  return { point: { ...segmentPointAt(curve, t), y: level }, closedHeight: from + t * (to - from) };
-};
 
 /**
  * Front and back of the bodice, side seams and armholes, for one depth of armhole.

@@ -1,4 +1,4 @@
-import { type Cubic, type Path, type Point, reverseSegment } from '../geometry/index.ts';
+import type { Cubic, Point } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import type { BlousePlan } from './blouse-plan.ts';
 import { fallingCurve, parameterAtHeight } from './side-seam.ts';
@@ -103,6 +103,3 @@ export const sleeveAt = (sleeve: SleeveDraft, level: number): readonly [Point, P
   };
   return [at(sleeve.front), at(sleeve.back)];
 };
-
-/** The underarm seam of the front, run upward: from hem to underarm. */
-export const upward = (curve: Cubic): Path => [reverseSegment(curve)];

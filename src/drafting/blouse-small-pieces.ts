@@ -146,7 +146,7 @@ export const backFacing = (back: BackDraft): Piece => ({
 const facingGrain = (neck: Path) => {
   const centre = pathStart(neck);
   return {
-    from: { x: centre.x + 15, y: centre.y + 10 },
-    to: { x: centre.x + 15, y: centre.y + facingWidth.centre - 10 },
+    from: { x: centre.x + 28, y: centre.y + 10 },
+    to: { x: centre.x + 28, y: centre.y + facingWidth.centre - 10 },
   };
 };
