@@ -1,4 +1,4 @@
-import type { Rings } from './nofit.ts';
+import type { Border } from './nofit.ts';
 
 /** Most cells along the longer side of a field. */
 const cellsAlong = 40;
@@ -18,28 +18,35 @@ class Growing {
   }
 }
 
+/** How a cell stands to the region: clear of it by more than anyone asks, wholly inside, wholly outside, or crossed by its border. */
+const clear = 0;
+const within = 1;
+const without = 2;
+const crossed = 3;
+
+/** Numbers kept for a border edge: start, end, end − start, 1 / length². */
+const edgeSize = 7;
+/** Numbers kept for a field: left, top, cell width and height, cells across and down, first cell. */
+const headSize = 7;
+
 /**
  * Exact signed distances to the borders of no-fit regions: how far a piece must move at least to come
  * free of another (the penetration depth), or how far apart they are. Each region is covered by a grid; a
- * cell knows the few border edges that can be nearest to a point in it, so a question costs a handful of
- * point-to-segment distances. Questions go through `depth`.
+ * cell knows the few border edges that can be nearest to a point in it and whether its centre lies inside, so
+ * a question costs a handful of point-to-segment distances. Regions may touch themselves and have slits of
+ * no width. Questions go through `depth`.
  */
 export class DistanceFields {
   /** Pieces are to stay at least this far apart. */
   readonly clearance: number;
-  /** Per field: left, top, cells per unit across and down, cells across and down, first cell. */
   readonly #heads = new Growing();
-  /** Per border edge: start x, y, end − start x, y, 1 / length², whether start and end corners are outward (1) or inward (0). */
   readonly #edges = new Growing();
-  /** Per cell: where its edge list begins; it ends where the number stored before the list says. */
+  /** Per cell: its standing, whether its centre is inside, and where its list of edges begins. */
   readonly #cells = new Growing();
-  /** Lists of edges by number, each led by its length. */
+  /** Lists of edges, each led by its length. */
   readonly #lists = new Growing();
   #sealedCells = new Int32Array(0);
   #sealedLists = new Int32Array(0);
-  /** Where the last question's nearest border point lay. */
-  nearestX = 0;
-  nearestY = 0;
 
   constructor(clearance: number) {
     this.clearance = clearance;
@@ -47,28 +54,17 @@ export class DistanceFields {
   }
 
   /** Adds a region and gives its number. */
-  add(rings: Rings): number {
-    const firstEdge = this.#edges.count / 7;
+  add(border: Border): number {
+    const firstEdge = this.#edges.count;
     let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-    for (const ring of rings) {
-      const n = ring.length;
-      const outward = ring.map((q, i) => {
-        const p = ring[(i + n - 1) % n] as { x: number; y: number };
-        const r = ring[(i + 1) % n] as { x: number; y: number };
-        return (q.x - p.x) * (r.y - q.y) - (q.y - p.y) * (r.x - q.x) > 0 ? 1 : 0;
-      });
-      ring.forEach((p, i) => {
-        const j = (i + 1) % n;
-        const q = ring[j] as { x: number; y: number };
-        const [dx, dy] = [q.x - p.x, q.y - p.y];
-        for (const value of [p.x, p.y, dx, dy, 1 / (dx * dx + dy * dy), outward[i] as number, outward[j] as number]) {
-          this.#edges.push(value);
-        }
-        minX = Math.min(minX, p.x);
-        minY = Math.min(minY, p.y);
-        maxX = Math.max(maxX, p.x);
-        maxY = Math.max(maxY, p.y);
-      });
+    for (let i = 0; i < border.length; i += 4) {
+      const [ax, ay, bx, by] = border.subarray(i, i + 4) as unknown as [number, number, number, number];
+      const [dx, dy] = [bx - ax, by - ay];
+      for (const value of [ax, ay, bx, by, dx, dy, 1 / (dx * dx + dy * dy)]) this.#edges.push(value);
+      minX = Math.min(minX, ax, bx);
+      minY = Math.min(minY, ay, by);
+      maxX = Math.max(maxX, ax, bx);
+      maxY = Math.max(maxY, ay, by);
     }
     minX -= this.clearance;
     minY -= this.clearance;
@@ -78,37 +74,57 @@ export class DistanceFields {
     const across = Math.max(1, Math.ceil((maxX - minX) / size));
     const down = Math.max(1, Math.ceil((maxY - minY) / size));
     const [width, height] = [(maxX - minX) / across, (maxY - minY) / down];
-    const number = this.#heads.count / 7;
-    const firstCell = this.#cells.count;
-    for (const value of [minX, minY, 1 / width, 1 / height, across, down, firstCell]) this.#heads.push(value);
-    for (let i = 0; i < across * down; i++) this.#cells.push(0);
-    const all = Array.from({ length: this.#edges.count / 7 - firstEdge }, (_, i) => firstEdge + i);
-    const divide = (left: number, top: number, right: number, bottom: number, edges: readonly number[]): void => {
+    const number = this.#heads.count / headSize;
+    const firstCell = this.#cells.count / 3;
+    for (const value of [minX, minY, width, height, across, down, firstCell]) this.#heads.push(value);
+    for (let i = 0; i < 3 * across * down; i++) this.#cells.push(0);
+    const all: number[] = [];
+    for (let edge = firstEdge; edge < this.#edges.count; edge += edgeSize) all.push(edge);
+    const fill = (left: number, top: number, right: number, bottom: number, values: readonly number[]): void => {
+      for (let y = top; y < bottom; y++) {
+        for (let x = left; x < right; x++) this.#cells.values.set(values, 3 * (firstCell + y * across + x));
+      }
+    };
+    const divide = (
+      left: number,
+      top: number,
+      right: number,
+      bottom: number,
+      edges: readonly number[],
+      known: boolean | null,
+    ): void => {
       const cx = minX + ((left + right) / 2) * width;
       const cy = minY + ((top + bottom) / 2) * height;
-      const reach = Math.hypot((right - left) * width, (bottom - top) * height) / 2;
+      const reach = (Math.hypot((right - left) * width, (bottom - top) * height) / 2) * (1 + 1e-9);
       const distances = edges.map((edge) => Math.sqrt(this.#squaredDistance(edge, cx, cy)));
       const least = Math.min(...distances);
-      const near = edges.filter((_, i) => (distances[i] as number) <= least + 2 * reach * (1 + 1e-9));
-      const clear = least - reach > this.clearance && this.#signed(edges, cx, cy) > 0;
-      if (clear || near.length <= 1 || (right - left <= 1 && bottom - top <= 1)) {
-        const list = clear ? 0 : this.#addList(near);
-        for (let y = top; y < bottom; y++) {
-          this.#cells.values.fill(list, firstCell + y * across + left, firstCell + y * across + right);
-        }
+      const near = edges.filter((_, i) => (distances[i] as number) <= least + 2 * reach);
+      // Where no border passes, all points lie on the same side of it.
+      const inside = known ?? (least > reach ? this.#inside(all, cx, cy) : null);
+      if (inside === false && least - reach > this.clearance) {
+        fill(left, top, right, bottom, [clear, 0, 0]);
+        return;
+      }
+      const one = right - left <= 1 && bottom - top <= 1;
+      if (inside !== null && (near.length <= 1 || one)) {
+        fill(left, top, right, bottom, [inside ? within : without, 0, this.#addList(near)]);
+        return;
+      }
+      if (one) {
+        fill(left, top, right, bottom, [crossed, this.#inside(all, cx, cy) ? 1 : 0, this.#addList(near)]);
         return;
       }
       if (right - left >= bottom - top) {
         const middle = (left + right) >> 1;
-        divide(left, top, middle, bottom, near);
-        divide(middle, top, right, bottom, near);
+        divide(left, top, middle, bottom, near, inside);
+        divide(middle, top, right, bottom, near, inside);
       } else {
         const middle = (top + bottom) >> 1;
-        divide(left, top, right, middle, near);
-        divide(left, middle, right, bottom, near);
+        divide(left, top, right, middle, near, inside);
+        divide(left, middle, right, bottom, near, inside);
       }
     };
-    divide(0, 0, across, down, all);
+    divide(0, 0, across, down, all, null);
     return number;
   }
 
@@ -124,99 +140,93 @@ export class DistanceFields {
    */
   depth(field: number, x: number, y: number): number {
     const heads = this.#heads.values;
-    const head = field * 7;
-    const column = (x - (heads[head] as number)) * (heads[head + 2] as number);
-    const row = (y - (heads[head + 1] as number)) * (heads[head + 3] as number);
+    const head = field * headSize;
+    const width = heads[head + 2] as number;
+    const height = heads[head + 3] as number;
+    const column = Math.floor((x - (heads[head] as number)) / width);
+    const row = Math.floor((y - (heads[head + 1] as number)) / height);
     const across = heads[head + 4] as number;
     if (!(column >= 0 && row >= 0 && column < across && row < (heads[head + 5] as number))) return 0;
-    const cell = (heads[head + 6] as number) + Math.floor(row) * across + Math.floor(column);
+    const cell = 3 * ((heads[head + 6] as number) + row * across + column);
+    const standing = this.#sealedCells[cell] as number;
+    if (standing === clear) return 0;
     const lists = this.#sealedLists;
-    let at = this.#sealedCells[cell] as number;
-    const end = at + (lists[at] as number);
-    if (end === at) return 0;
     const edges = this.#edges.values;
+    let at = this.#sealedCells[cell + 2] as number;
+    const end = at + (lists[at] as number);
     let least = Infinity;
-    let outside = false;
-    while (at < end) {
-      at++;
-      const edge = lists[at] as number;
-      const startX = edges[edge] as number;
-      const startY = edges[edge + 1] as number;
-      const dx = edges[edge + 2] as number;
-      const dy = edges[edge + 3] as number;
-      const px = x - startX;
-      const py = y - startY;
-      const share = (px * dx + py * dy) * (edges[edge + 4] as number);
-      if (share <= 0) {
-        const squared = px * px + py * py;
-        if (squared < least) {
-          least = squared;
-          outside = edges[edge + 5] === 1;
-          this.nearestX = startX;
-          this.nearestY = startY;
-        }
-      } else if (share >= 1) {
-        const qx = px - dx;
-        const qy = py - dy;
-        const squared = qx * qx + qy * qy;
-        if (squared < least) {
-          least = squared;
-          outside = edges[edge + 6] === 1;
-          this.nearestX = startX + dx;
-          this.nearestY = startY + dy;
-        }
-      } else {
-        const cross = dx * py - dy * px;
-        const squared = cross * cross * (edges[edge + 4] as number);
-        if (squared < least) {
-          least = squared;
-          outside = cross < 0;
-          this.nearestX = startX + dx * share;
-          this.nearestY = startY + dy * share;
-        }
+    if (standing !== crossed) {
+      while (at < end) {
+        const edge = lists[++at] as number;
+        const squared = squaredDistanceTo(edges, edge, x, y);
+        if (squared < least) least = squared;
       }
+      const distance = Math.sqrt(least);
+      return standing === within ? this.clearance + distance : Math.max(0, this.clearance - distance);
+    }
+    // Every edge that passes through the cell is listed: count those crossed on the way from its centre.
+    const cx = (heads[head] as number) + (column + 0.5) * width;
+    const cy = (heads[head + 1] as number) + (row + 0.5) * height;
+    const vx = x - cx;
+    const vy = y - cy;
+    let winding = this.#sealedCells[cell + 1] as number;
+    while (at < end) {
+      const edge = lists[++at] as number;
+      const squared = squaredDistanceTo(edges, edge, x, y);
+      if (squared < least) least = squared;
+      const ax = edges[edge] as number;
+      const ay = edges[edge + 1] as number;
+      const dx = edges[edge + 4] as number;
+      const dy = edges[edge + 5] as number;
+      const leftNow = dx * (y - ay) - dy * (x - ax) > 0;
+      if (leftNow === dx * (cy - ay) - dy * (cx - ax) > 0) continue;
+      const startSide = vx * (ay - cy) - vy * (ax - cx) > 0;
+      const endSide = vx * ((edges[edge + 3] as number) - cy) - vy * ((edges[edge + 2] as number) - cx) > 0;
+      if (startSide !== endSide) winding += leftNow ? 1 : -1;
     }
     const distance = Math.sqrt(least);
-    const depth = this.clearance + (outside ? -distance : distance);
-    return Math.max(depth, 0);
+    return winding > 0 ? this.clearance + distance : Math.max(0, this.clearance - distance);
   }
 
   #addList(edges: readonly number[]): number {
     const at = this.#lists.count;
     this.#lists.push(edges.length);
-    for (const edge of edges) this.#lists.push(edge * 7);
+    for (const edge of edges) this.#lists.push(edge);
     return at;
   }
 
   #squaredDistance(edge: number, x: number, y: number): number {
-    const e = this.#edges.values;
-    const at = edge * 7;
-    const [px, py] = [x - (e[at] as number), y - (e[at + 1] as number)];
-    const [dx, dy] = [e[at + 2] as number, e[at + 3] as number];
-    const share = Math.min(1, Math.max(0, (px * dx + py * dy) * (e[at + 4] as number)));
-    return (px - dx * share) ** 2 + (py - dy * share) ** 2;
+    return squaredDistanceTo(this.#edges.values, edge, x, y);
   }
 
-  /** Positive outside the region; only its sign is used. */
-  #signed(edges: readonly number[], x: number, y: number): number {
-    const list = this.#lists.count;
-    this.#addList(edges);
+  /** Whether a point that lies on no border edge is inside the region, by winding number. */
+  #inside(all: readonly number[], x: number, y: number): boolean {
     const e = this.#edges.values;
-    let least = Infinity;
-    let sign = 1;
-    for (let i = list + 1; i < this.#lists.count; i++) {
-      const at = this.#lists.values[i] as number;
-      const [px, py] = [x - (e[at] as number), y - (e[at + 1] as number)];
-      const [dx, dy] = [e[at + 2] as number, e[at + 3] as number];
-      const share = (px * dx + py * dy) * (e[at + 4] as number);
-      const squared = this.#squaredDistance(at / 7, x, y);
-      if (squared >= least) continue;
-      least = squared;
-      if (share <= 0) sign = e[at + 5] === 1 ? 1 : -1;
-      else if (share >= 1) sign = e[at + 6] === 1 ? 1 : -1;
-      else sign = dx * py - dy * px < 0 ? 1 : -1;
+    let winding = 0;
+    for (const edge of all) {
+      const ay = e[edge + 1] as number;
+      const by = e[edge + 3] as number;
+      if (ay <= y === by <= y) continue;
+      const side = (e[edge + 4] as number) * (y - ay) - (e[edge + 5] as number) * (x - (e[edge] as number));
+      if (by > y && side > 0) winding++;
+      else if (by <= y && side < 0) winding--;
     }
-    this.#lists.count = list;
-    return sign;
+    return winding > 0;
   }
 }
+
+const squaredDistanceTo = (edges: Float64Array, edge: number, x: number, y: number): number => {
+  const px = x - (edges[edge] as number);
+  const py = y - (edges[edge + 1] as number);
+  const dx = edges[edge + 4] as number;
+  const dy = edges[edge + 5] as number;
+  const share = (px * dx + py * dy) * (edges[edge + 6] as number);
+  if (share <= 0) return px * px + py * py;
+  if (share >= 1) {
+    const qx = px - dx;
+    const qy = py - dy;
+    return qx * qx + qy * qy;
+  }
+  const cross = dx * py - dy * px;
+  return cross * cross * (edges[edge + 6] as number);
+};

@@ -52,11 +52,12 @@ const depthInside = (polygon: Polygon, p: Point): number =>
   windingAt(polygon, p) === 0 ? 0 : distanceToBorder(polygon, p);
 
 /**
- * Whether a segment that lies wholly inside the polygon dips deeper than allowed. The distance to one
+ * Whether a segment that does not cross the polygon's border dips deeper than allowed. The distance to one
  * border edge is convex along it, so no point is deeper than the worse of its ends is from any one edge.
  */
 const dips = (polygon: Polygon, a: Point, b: Point, allowed: number): boolean => {
   const middle = between(a, b, 0.5);
+  if (windingAt(polygon, middle) === 0) return false;
   if (distanceToBorder(polygon, middle) > allowed) return true;
   let bound = Infinity;
   for (let i = 0; i < polygon.length; i++) {
@@ -67,11 +68,11 @@ const dips = (polygon: Polygon, a: Point, b: Point, allowed: number): boolean =>
   return dips(polygon, a, middle, allowed) || dips(polygon, middle, b, allowed);
 };
 
-/** Shares of segment a–b at which it meets or touches the border of the polygon, its ends included, in order. */
-const meetings = (polygon: Polygon, a: Point, b: Point): number[] => {
+/** Shares of segment a–b at which it meets the border of the polygon or a corner of it lies within `near`, its ends included, in order. */
+const meetings = (polygon: Polygon, a: Point, b: Point, near: number): number[] => {
   const shares = [0, 1];
-  const [minX, maxX] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
-  const [minY, maxY] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
+  const [minX, maxX] = [Math.min(a.x, b.x) - near, Math.max(a.x, b.x) + near];
+  const [minY, maxY] = [Math.min(a.y, b.y) - near, Math.max(a.y, b.y) + near];
   for (let i = 0; i < polygon.length; i++) {
     const [p, q] = [corner(polygon, i), corner(polygon, i + 1)];
     if (Math.max(p.x, q.x) < minX || Math.min(p.x, q.x) > maxX) continue;
@@ -79,9 +80,8 @@ const meetings = (polygon: Polygon, a: Point, b: Point): number[] => {
     const [sp, sq] = [side(a, b, p), side(a, b, q)];
     const [sa, sb] = [side(p, q, a), side(p, q, b)];
     if (sp * sq <= 0 && sa * sb <= 0 && sa !== sb) shares.push(Math.min(1, Math.max(0, sa / (sa - sb))));
-    // Where they run along one another, both ends of the shared run matter.
-    if (sp === 0) shares.push(shareNearest(p, a, b));
-    if (sq === 0) shares.push(shareNearest(q, a, b));
+    // Where they run along one another, rounding hides the crossing: the ends of the shared run are corners nearby.
+    if (distanceToSegment(p, a, b) <= near) shares.push(shareNearest(p, a, b));
   }
   return shares.sort((s, t) => s - t);
 };
@@ -89,10 +89,10 @@ const meetings = (polygon: Polygon, a: Point, b: Point): number[] => {
 const borderDips = (into: Polygon, border: Polygon, allowed: number): boolean => {
   for (let i = 0; i < border.length; i++) {
     const [a, b] = [corner(border, i), corner(border, i + 1)];
-    const shares = meetings(into, a, b);
+    const shares = meetings(into, a, b, allowed);
     for (let k = 1; k < shares.length; k++) {
       const [from, to] = [between(a, b, shares[k - 1] as number), between(a, b, shares[k] as number)];
-      if (windingAt(into, between(from, to, 0.5)) !== 0 && dips(into, from, to, allowed)) return true;
+      if (dips(into, from, to, allowed)) return true;
     }
   }
   return false;

@@ -21,6 +21,13 @@ const distanceToLine = (p: Point, a: Point, b: Point): number => {
   return size === 0 ? Math.hypot(p.x - a.x, p.y - a.y) : Math.abs(cross(a, b, p)) / size;
 };
 
+const distanceToSide = (p: Point, a: Point, b: Point): number => {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));
+  return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy);
+};
+
 /** Where the lines a–b and d–c meet beyond b and c; null where they do not. */
 const meeting = (a: Point, b: Point, c: Point, d: Point): Point | null => {
   const [ux, uy] = [b.x - a.x, b.y - a.y];
@@ -59,9 +66,8 @@ export const simplifyOutward = (polygon: Polygon, keep: readonly Point[], within
     const apex = meeting(a.at, b.at, c.at, d.at);
     if (!apex) return null;
     const covered = [b.at, ...between(b.covers, c.covers), c.at];
-    const nearest = Math.min(...covered.map((p) => Math.hypot(p.x - apex.x, p.y - apex.y)));
-    const height = Math.min(nearest, ...covered.slice(1).map((q, k) => distanceToLine(apex, covered[k] as Point, q)));
-    if (height > within || nearest > 8 * within) return null;
+    const away = Math.min(...covered.slice(1).map((q, k) => distanceToSide(apex, covered[k] as Point, q)));
+    if (away > within) return null;
     return { index: i, apex, added: Math.abs(cross(b.at, apex, c.at)) / 2 };
   };
   while (ring.length > 3) {

@@ -1,5 +1,5 @@
 import { DistanceFields } from './distance-fields.ts';
-import { gridStep, noFitRegion, toGrid } from './nofit.ts';
+import { gridStep, noFitBorder, toGrid } from './nofit.ts';
 import {
   hullArea,
   movePolygon,
@@ -9,6 +9,7 @@ import {
   rounding,
   samePolygon,
   type Turn,
+  tidyPolygon,
   turnPolygon,
 } from './polygon.ts';
 
@@ -83,11 +84,12 @@ const shapesFor = (items: readonly StripItem[]): { bases: Base[]; shapes: Shape[
   const bases: Base[] = [];
   const shapes: Shape[] = [];
   const shapesOf = items.map((item, index) => {
-    const extent = polygonBounds(item.outline);
+    const outline = tidyPolygon(item.outline);
+    const extent = polygonBounds(outline);
     const near = rounding * Math.max(extent.maxX - extent.minX, extent.maxY - extent.minY);
     const own: number[] = [];
     for (const turn of item.turns) {
-      const turned = turnPolygon(item.outline, turn);
+      const turned = turnPolygon(outline, turn);
       const bounds = polygonBounds(turned);
       const polygon = movePolygon(turned, -bounds.minX, -bounds.minY);
       if (own.some((other) => samePolygon((shapes[other] as Shape).polygon, polygon, near))) continue;
@@ -97,7 +99,7 @@ const shapesFor = (items: readonly StripItem[]): { bases: Base[]; shapes: Shape[
       const half = sameWay >= 180;
       let base = bases.findIndex((known) => known.item === index && known.rotation === rotation);
       if (base < 0) {
-        const plain = turnPolygon(item.outline, { rotation, mirrored: false });
+        const plain = turnPolygon(outline, { rotation, mirrored: false });
         const at = polygonBounds(plain);
         base = bases.length;
         bases.push({
@@ -132,9 +134,9 @@ export function* makeTable(strip: Strip): Generator<void, Table> {
   const { bases, shapes, shapesOf } = shapesFor(strip.items);
   const extent = Math.max(...bases.flatMap((base) => [base.width, base.height]), 0);
   const step = gridStep(2 * extent);
-  // Regions are grown by more than they may be wrong, so what is asked beyond them is only room for rounding.
-  const slack = step;
-  const fields = new DistanceFields(strip.gap + 2 * slack);
+  // Borders may stray by two steps: four apart is apart, and the search aims a little wider.
+  const slack = 2 * step;
+  const fields = new DistanceFields(strip.gap + 3 * slack);
   const size = shapes.length;
   const pairField = new Int32Array(size * size);
   const pairSignX = new Float64Array(size * size);
@@ -158,7 +160,7 @@ export function* makeTable(strip: Strip): Generator<void, Table> {
     const key = `${a} ${b} ${flipX} ${flipY}`;
     let field = known.get(key);
     if (field === undefined) {
-      field = fields.add(noFitRegion(grids[a] as Float64Array, flip(b, flipX, flipY), step));
+      field = fields.add(noFitBorder(grids[a] as Float64Array, flip(b, flipX, flipY), step));
       known.set(key, field);
     }
     return field;
