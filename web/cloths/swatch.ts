@@ -25,7 +25,7 @@ const shownLength = 1200;
 export const drawSwatch = (cloth: Cloth, words: SwatchWords): Drawing => {
   const length = cloth.length ?? shownLength;
   const sheet = rectangle(0, 0, length, cloth.width);
-  const em = Math.max(length, cloth.width) / 36;
+  const em = Math.max(length, cloth.width) / 30;
   const gap = em * 1.6;
   const middle = cloth.width / 2;
   const ends = cloth.oneWay ? [] : [arrowHead({ x: length * 0.3, y: middle }, { x: -1, y: 0 }, em)];

@@ -1,11 +1,11 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { alterationCatalogue } from '../../src/alter/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { alterationName } from './alteration-words.ts';
-import { drawChanges, sizeForWords } from './drawings.ts';
+import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
@@ -13,18 +13,20 @@ import { addStep } from './steps.ts';
 
 const words = webWords.make.alterations;
 
-const useBeforeAfter = (pieceShown: string) => {
+const useBeforeAfter = (shown: ShownPieces) => {
   const say = useSay();
   const { size, altered, make } = useMake();
   const current = useCurrentPassage() === 'alterations';
-  const textSize = useMemo(() => sizeForWords(size.garment, pieceShown), [size, pieceShown]);
+  const last = useRef<Changes | null>(null);
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const steps = make.steps.filter((step) => step.on).length;
     const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
-    const drawing = drawChanges(size.garment, altered.garment, pieceShown, textSize, label, say.unit);
-    return { drawing, subject: `alterations ${size.id} ${pieceShown}` };
-  }, [current, size, altered.garment, pieceShown, textSize, make.steps, say]);
+    const changes = drawChanges(size.garment, altered.garment, shown, label, say.unit, last.current);
+    last.current = changes;
+    // Papers keep their places while an amount is dragged; another set of papers is seen anew.
+    return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}` };
+  }, [current, size, altered.garment, shown, make.steps, say]);
   useLay(laid);
 };
 
@@ -33,8 +35,8 @@ export const AlterationsPassage = () => {
   const say = useSay();
   const { make, size, altered, change } = useMake();
   const [chosen, setChosen] = useState(alterationCatalogue[0]?.id ?? '');
-  const [pieceShown, setPieceShown] = useState('');
-  useBeforeAfter(pieceShown);
+  const [shown, setShown] = useState<ShownPieces>('changed');
+  useBeforeAfter(shown);
   const alteration = alterationCatalogue.find((one) => one.id === chosen);
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
@@ -72,12 +74,13 @@ export const AlterationsPassage = () => {
       </div>
       <Select
         label={words.show}
-        value={pieceShown}
+        value={shown}
         options={[
-          { value: '', label: words.showAll },
-          ...size.garment.pieces.map((piece) => ({ value: piece.id, label: piece.name })),
+          { value: 'changed', label: words.showChanged },
+          { value: 'all', label: words.showAll },
+          ...size.garment.pieces.map((piece) => ({ value: `piece:${piece.id}`, label: piece.name })),
         ]}
-        onChange={setPieceShown}
+        onChange={(value) => setShown(value as ShownPieces)}
       />
     </Passage>
   );

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { sayWalk } from '../../src/draw/index.ts';
 import { type Garment, pieceOf, type SeamSide, type SeamWalk, walkAll } from '../../src/pattern/index.ts';
 import { drawWords, webWords } from '../../src/words/index.ts';
@@ -6,6 +6,7 @@ import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { levelName } from '../parts/level-name.ts';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useSettled } from '../parts/useSettled.ts';
 import { drawWalk } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
@@ -25,8 +26,9 @@ const inOrder = (walks: readonly SeamWalk[]): readonly SeamWalk[] =>
 export const SeamsPassage = () => {
   const say = useSay();
   const { altered } = useMake();
+
   // While an amount is dragged, the seams may follow a moment later; the pieces may not.
-  const garment = useDeferredValue(altered.garment);
+  const garment = useSettled(altered.garment);
   const walks = useMemo(() => inOrder(walkAll(garment)), [garment]);
   const [chosen, setChosen] = useState<string | null>(null);
   const current = useCurrentPassage() === 'seams';

@@ -6,27 +6,64 @@ import type { Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
 import { readableSize, tableAspect } from '../parts/draw-garment.ts';
 
-const only = (garment: Garment, piece: string): Garment =>
-  piece === '' ? garment : { ...garment, pieces: garment.pieces.filter((one) => one.id === piece) };
+/** Which pieces of a before-and-after lie on the table: those that changed, all, or one by its id. */
+export type ShownPieces = 'changed' | 'all' | `piece:${string}`;
 
-/** The em of words for a before-and-after of these pieces: taken once a size, so that words do not swell under a slider. */
-export const sizeForWords = (garment: Garment, piece: string): number => {
-  const shown = only(garment, piece);
+const only = (garment: Garment, shown: ShownPieces): Garment => {
+  if (!shown.startsWith('piece:')) return garment;
+  const id = shown.slice('piece:'.length);
+  return { ...garment, pieces: garment.pieces.filter((one) => one.id === id) };
+};
+
+/** The ids of the pieces a before-and-after shows, in a word. */
+export const papersOf = (drawing: Drawing): string =>
+  drawing.marks.map((mark) => (mark.kind === 'group' ? mark.id : '')).join(' ');
+
+/** The em of words that reads when these papers are all seen. */
+const sizeForPapers = (garment: Garment, papers: string): number => {
+  const ids = papers.split(' ');
+  const shown = { ...garment, pieces: garment.pieces.filter((piece) => ids.includes(piece.id)) };
   return readableSize(drawBeforeAfter(shown, shown, { unit: 'cm', textSize: 1, aspect: tableAspect }));
 };
 
-/** The pieces as bought and as altered, one over the other; all of them, or one. */
+/** Amounts stand beside the edges of a piece that lies alone; beside each other there is no room, and words tell them. */
+const withoutAmounts = (drawing: Drawing): Drawing => ({
+  ...drawing,
+  marks: drawing.marks.map((mark) =>
+    mark.kind === 'group'
+      ? { ...mark, marks: mark.marks.filter((inner) => inner.kind !== 'text' || inner.ink !== 'changed') }
+      : mark,
+  ),
+});
+
+export interface Changes {
+  readonly drawing: Drawing;
+  readonly papers: string;
+  readonly textSize: number;
+}
+
+/**
+ * The pieces as bought and as altered, one over the other. `last` is what was drawn before: while the same papers lie
+ * on the table their words keep their size.
+ */
 export const drawChanges = (
   before: Garment,
   after: Garment,
-  piece: string,
-  textSize: number,
+  shown: ShownPieces,
   label: string,
   unit: Unit,
-): Drawing => ({
-  ...drawBeforeAfter(only(before, piece), only(after, piece), { unit, locale, textSize, aspect: tableAspect }),
-  label,
-});
+  last: Changes | null,
+): Changes => {
+  const options = { unit, locale, aspect: tableAspect, changedOnly: shown === 'changed' };
+  const [old, now] = [only(before, shown), only(after, shown)];
+  const guess = last?.textSize ?? 17;
+  const first = drawBeforeAfter(old, now, { ...options, textSize: guess });
+  const papers = papersOf(first);
+  const textSize = last?.papers === papers ? guess : sizeForPapers(before, papers);
+  const drawing = textSize === guess ? first : drawBeforeAfter(old, now, { ...options, textSize });
+  const told = drawing.marks.length > 1 ? withoutAmounts(drawing) : drawing;
+  return { drawing: { ...told, label }, papers, textSize };
+};
 
 export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit): Drawing =>
   drawSeamWalk(walk, garment, { unit, locale });

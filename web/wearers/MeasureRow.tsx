@@ -34,6 +34,7 @@ export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: M
   const [wantsApart, setWantsApart] = useState(false);
   const apart = described.sides !== null && (wantsApart || readApart(set, measure));
   const sides: readonly Reading['side'][] = apart ? ['left', 'right'] : ['both'];
+  const ofThis = say.words(words.ofMeasure, { measure: described.name });
   const anyRead = set.readings.some((reading) => reading.measure === measure);
 
   const nameOf = (side: Reading['side'], place: number) => {
@@ -108,37 +109,26 @@ export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: M
       {anyRead && (
         <div className="verbs measure-verbs">
           {latest.length === 1 && !wantsSecond && (
-            <button
-              type="button"
-              className="verb verb-quiet"
-              aria-label={say.words(words.secondOf, { measure: described.name })}
-              onClick={() => setWantsSecond(true)}
-            >
-              {words.second}
+            <button type="button" className="verb verb-quiet" onClick={() => setWantsSecond(true)}>
+              {words.second} <span className="unseen">{ofThis}</span>
             </button>
           )}
           {described.sides !== null && !apart && (
-            <button
-              type="button"
-              className="verb verb-quiet"
-              aria-label={say.words(words.apartOf, { measure: described.name })}
-              onClick={() => setWantsApart(true)}
-            >
-              {words.apart}
+            <button type="button" className="verb verb-quiet" onClick={() => setWantsApart(true)}>
+              {words.apart} <span className="unseen">{ofThis}</span>
             </button>
           )}
           {described.sides !== null && apart && (
             <button
               type="button"
               className="verb verb-quiet"
-              aria-label={say.words(words.togetherOf, { measure: described.name })}
               onClick={() => {
                 setWantsApart(false);
                 const chosen = described.sides ?? 'larger';
                 onChange((before) => together(before, measure, chosen), `${set.id} ${measure} together`);
               }}
             >
-              {words.together}
+              {words.together} <span className="unseen">{ofThis}</span>
             </button>
           )}
         </div>

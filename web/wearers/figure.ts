@@ -95,19 +95,28 @@ const halfOutline = (f: Figure): readonly Path[] => {
     [p(0, f.crown), p(head * 0.95, f.crown + 75), p(head * 0.8, f.chin - 45), p(0, f.chin + 8)],
     { startTangent: p(1, 0), endTangent: p(-1, 0.1) },
   );
-  const neck = smoothThrough([p(f.neck.x * 0.86, f.chin - 22), p(f.neck.x * 0.9, f.neck.y - 30), f.neck, f.shoulder], {
-    endTangent: p(1, 0.5),
-  });
   const upper = p((f.shoulder.x + f.elbow.x) / 2, (f.shoulder.y + f.elbow.y) / 2);
+  // Neck, shoulder and the outside of the arm are one line: nothing breaks it on a body.
   const armOut = smoothThrough(
-    [f.shoulder, p(upper.x + arm, upper.y - 30), p(f.elbow.x + elbow, f.elbow.y), p(f.wrist.x + wrist, f.wrist.y)],
-    { startTangent: p(1, 0.9) },
+    [
+      p(f.neck.x * 0.84, f.chin - 24),
+      p(f.neck.x * 0.86, f.neck.y - 34),
+      p(f.neck.x + (f.shoulder.x - f.neck.x) * 0.3, f.neck.y + (f.shoulder.y - f.neck.y) * 0.12),
+      p(f.shoulder.x - 4, f.shoulder.y - 2),
+      p(f.shoulder.x + arm * 0.82, f.shoulder.y + arm * 1.1),
+      p(upper.x + arm * 1.05, upper.y - 20),
+      p(f.elbow.x + elbow, f.elbow.y),
+      p(f.wrist.x + wrist, f.wrist.y),
+    ],
+    { startTangent: p(0, 1) },
   );
   const hand = smoothThrough([
     p(f.wrist.x + wrist, f.wrist.y),
-    p(f.wrist.x + wrist + 20, f.wrist.y + 70),
-    p(f.wrist.x + 14, f.wrist.y + 175),
-    p(f.wrist.x - wrist, f.wrist.y + 90),
+    p(f.wrist.x + wrist + 12, f.wrist.y + 62),
+    p(f.wrist.x + wrist + 8, f.wrist.y + 140),
+    p(f.wrist.x + 10, f.wrist.y + 172),
+    p(f.wrist.x - wrist * 0.6, f.wrist.y + 120),
+    p(f.wrist.x - wrist * 1.1, f.wrist.y + 60),
     p(f.wrist.x - wrist, f.wrist.y),
   ]);
   const armIn = smoothThrough([
@@ -126,12 +135,19 @@ const halfOutline = (f: Figure): readonly Path[] => {
     p(knee + calf / 2 + calf / 2, calfLevel),
     p(knee + 8 + ankle, f.ankle),
   ]);
-  const foot = smoothThrough([
-    p(knee + 8 + ankle, f.ankle),
-    p(knee + 34 + ankle, f.floor - 26),
-    p(knee + 6, f.floor - 14),
-    p(knee + 8, f.ankle),
-  ]);
+  const [heelOut, heelIn] = [knee + 8 + ankle, knee + 8];
+  const foot = smoothThrough(
+    [
+      p(heelOut, f.ankle),
+      p(heelOut + 3, f.ankle + 45),
+      p(heelOut + 14, f.floor - 18),
+      p((heelOut + heelIn) / 2 + 6, f.floor - 6),
+      p(heelIn - 2, f.floor - 18),
+      p(heelIn, f.ankle + 45),
+      p(heelIn, f.ankle),
+    ],
+    { startTangent: p(0, 1), endTangent: p(0, -1) },
+  );
   const inside = smoothThrough([
     p(knee + 8, f.ankle),
     p(knee, calfLevel),
@@ -139,7 +155,7 @@ const halfOutline = (f: Figure): readonly Path[] => {
     p(legIn / 2, f.crotch + 12),
     p(0, f.crotch),
   ]);
-  return [skull, neck, armOut, hand, armIn, side, foot, inside];
+  return [skull, armOut, hand, armIn, side, foot, inside];
 };
 
 /** Half the breadth of the trunk at a height, by its levels. */

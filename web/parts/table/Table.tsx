@@ -1,8 +1,8 @@
-import { type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
+import { type CSSProperties, type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
 import type { Mark } from '../../../src/draw/index.ts';
 import type { Unit } from '../../../src/units/index.ts';
 import { webWords } from '../../../src/words/index.ts';
-import { type Laid, useLaid } from './laid.ts';
+import { type Laid, sheetBounds, useLaid } from './laid.ts';
 import { Marks } from './Marks.tsx';
 import { Rule } from './Rule.tsx';
 import { Tape, type TapeEnds } from './Tape.tsx';
@@ -13,16 +13,9 @@ import { type Screen, toTable, type View, zoomAt } from './view.ts';
 
 const words = webWords.table;
 
-/** Paper round a chart's drawing, mm on the table at the chart's own scale. */
-const sheetMargin = (laid: Laid) => {
-  const { minX, maxX, minY, maxY } = laid.drawing.bounds;
-  return Math.max(maxX - minX, maxY - minY) * 0.04;
-};
-
 const Sheet = ({ laid }: { laid: Laid }) => {
-  const { minX, maxX, minY, maxY } = laid.drawing.bounds;
-  const margin = sheetMargin(laid);
-  const box = { x: minX - margin, y: minY - margin, width: maxX - minX + 2 * margin, height: maxY - minY + 2 * margin };
+  const { minX, maxX, minY, maxY } = sheetBounds(laid);
+  const box = { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
   return (
     <>
       <rect className="paper-shadow" {...box} />
@@ -44,10 +37,13 @@ const Surface = ({ laid, view, screen }: SurfaceProps) => (
   <svg className="surface" width={screen.width} height={screen.height} role="presentation">
     <g
       transform={`matrix(${view.scale} 0 0 ${view.scale} ${-view.left * view.scale} ${-view.top * view.scale})`}
-      style={laid.cloth ? { color: laid.cloth } : undefined}
+      // One px of the screen in the drawing's mm: shadows and halos keep their size while the table is zoomed.
+      style={{ '--px': 1 / view.scale } as CSSProperties}
     >
       {laid.onSheet && <Sheet laid={laid} />}
-      <Marks marks={laid.drawing.marks} scale={view.scale} picked={laid.picked} onPick={laid.onPick} />
+      <g className={laid.onSheet ? 'on-sheet' : undefined}>
+        <Marks marks={laid.drawing.marks} scale={view.scale} picked={laid.picked} onPick={laid.onPick} />
+      </g>
     </g>
   </svg>
 );

@@ -1,5 +1,6 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Drawing } from '../../../src/draw/index.ts';
+import type { Bounds } from '../../../src/geometry/index.ts';
 
 /** What lies on the table. */
 export interface Laid {
@@ -8,12 +9,17 @@ export interface Laid {
   readonly subject: string;
   /** True when the drawing is a chart or note and wants a sheet of paper under it. */
   readonly onSheet?: boolean;
-  /** The colour of the cloth, where cloth is drawn. */
-  readonly cloth?: string;
   /** The thing pointed at, and what to do when another is. */
   readonly picked?: string | null;
   readonly onPick?: (id: string) => void;
 }
+
+/** What is taken up on the table: the drawing, or the sheet of paper it is drawn on. */
+export const sheetBounds = ({ drawing, onSheet }: Laid): Bounds => {
+  const { minX, maxX, minY, maxY } = drawing.bounds;
+  const margin = onSheet ? Math.max(maxX - minX, maxY - minY) * 0.04 : 0;
+  return { minX: minX - margin, maxX: maxX + margin, minY: minY - margin, maxY: maxY + margin };
+};
 
 /** The table outlives the pages that lay things on it, so what lies there is kept outside them. */
 class TableTop {

@@ -1,10 +1,13 @@
 import { useCallback, useLayoutEffect, useRef, useState } from 'react';
-import type { Laid } from './laid.ts';
+import { type Laid, sheetBounds } from './laid.ts';
 import { ruleBreadth } from './Rule.tsx';
 import { fitView, resized, type Screen, type View } from './view.ts';
 
-/** Free px round a drawing: enough for the rule and the verbs. */
-const marginFor = (screen: Screen) => Math.min(ruleBreadth + 34, screen.width / 8 + 14);
+/** Free px on every side of a drawing; at the top and left the rule lies besides. */
+const insetsFor = (screen: Screen) => {
+  const margin = Math.min(28, screen.width / 24);
+  return { left: margin + ruleBreadth, top: margin + ruleBreadth, right: margin, bottom: margin };
+};
 
 /** The view of what is laid: fitted when the subject changes or when asked, and otherwise left where her hand put it. */
 export const useView = (laid: Laid | null, screen: Screen | null) => {
@@ -18,7 +21,7 @@ export const useView = (laid: Laid | null, screen: Screen | null) => {
   const showAll = useCallback(() => {
     if (!laid || !screen || screen.width === 0 || screen.height === 0) return;
     state.current = { subject: laid.subject, screen, moved: false };
-    setView(fitView(laid.drawing.bounds, screen, marginFor(screen)));
+    setView(fitView(sheetBounds(laid), screen, insetsFor(screen)));
   }, [laid, screen]);
 
   useLayoutEffect(() => {

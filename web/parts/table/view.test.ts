@@ -7,16 +7,22 @@ const view: View = { scale: 0.8, left: -120, top: 40 };
 const near = (a: { x: number; y: number }, b: { x: number; y: number }) => Math.hypot(a.x - b.x, a.y - b.y) < 1e-6;
 
 describe('the view of the table', () => {
-  it('shows all of a drawing, in the middle, margin kept', () => {
+  it('shows all of a drawing, in the middle of what is free', () => {
     const screen = { width: 900, height: 600 };
     const bounds = { minX: -50, minY: 100, maxX: 550, maxY: 900 };
-    const seen = fitView(bounds, screen, 40);
+    const seen = fitView(bounds, screen, { left: 60, top: 50, right: 20, bottom: 10 });
     const from = toScreen(seen, { x: bounds.minX, y: bounds.minY });
     const to = toScreen(seen, { x: bounds.maxX, y: bounds.maxY });
-    expect(from.y).toBeCloseTo(40, 6);
-    expect(to.y).toBeCloseTo(560, 6);
-    expect(from.x).toBeGreaterThanOrEqual(40);
-    expect((from.x + to.x) / 2).toBeCloseTo(450, 6);
+    expect(from.y).toBeCloseTo(50, 6);
+    expect(to.y).toBeCloseTo(590, 6);
+    expect(from.x).toBeGreaterThanOrEqual(60);
+    expect((from.x + to.x) / 2).toBeCloseTo(470, 6);
+  });
+
+  it('shows nothing larger than life', () => {
+    const insets = { left: 0, top: 0, right: 0, bottom: 0 };
+    const small = fitView({ minX: 0, minY: 0, maxX: 20, maxY: 20 }, { width: 900, height: 600 }, insets);
+    expect(small.scale).toBeCloseTo(96 / 25.4, 9);
   });
 
   it('keeps the point under the hand while zooming', () => {

@@ -29,16 +29,30 @@ export const toTable = (view: View, at: Point): Point => ({
   y: at.y / view.scale + view.top,
 });
 
-/** The view that shows all of `bounds` in the middle of the screen, `margin` px free all round. */
-export const fitView = (bounds: Bounds, screen: Screen, margin: number): View => {
+/** Screen px left free on each side. */
+export interface Insets {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Nothing is shown larger than life until she brings it closer: 96 px of a screen count as an inch. */
+const lifeSize = 96 / 25.4;
+
+/** The view that shows all of `bounds` in the middle of what the insets leave of the screen. */
+export const fitView = (bounds: Bounds, screen: Screen, insets: Insets): View => {
   const wide = Math.max(bounds.maxX - bounds.minX, 1);
   const high = Math.max(bounds.maxY - bounds.minY, 1);
-  const room = { width: Math.max(screen.width - 2 * margin, 40), height: Math.max(screen.height - 2 * margin, 40) };
-  const scale = within(Math.min(room.width / wide, room.height / high), leastScale, mostScale);
+  const room = {
+    width: Math.max(screen.width - insets.left - insets.right, 40),
+    height: Math.max(screen.height - insets.top - insets.bottom, 40),
+  };
+  const scale = within(Math.min(room.width / wide, room.height / high), leastScale, lifeSize);
   return {
     scale,
-    left: (bounds.minX + bounds.maxX) / 2 - screen.width / 2 / scale,
-    top: (bounds.minY + bounds.maxY) / 2 - screen.height / 2 / scale,
+    left: (bounds.minX + bounds.maxX) / 2 - (insets.left + room.width / 2) / scale,
+    top: (bounds.minY + bounds.maxY) / 2 - (insets.top + room.height / 2) / scale,
   };
 };
 
