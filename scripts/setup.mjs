@@ -76,6 +76,6 @@ export const build = () => {
   if (stampIs(stampFile, stamp)) return;
   console.error('Building Easewright (once after each change; some seconds) …');
   run('npx', ['tsc', '-p', 'tsconfig.build.json'], 'The program could not be built: see the message above.');
-  run('npx', ['vite', 'build', '--logLevel', 'warn'], 'The page could not be built: see the message above.');
+  run('npx', ['vite', 'build', '--logLevel', 'error'], 'The page could not be built: see the message above.');
   writeStamp(stampFile, stamp);
 };

@@ -1,14 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
 
 /**
  * Where the shared survey and nesting data lie, or null where they are absent. The only file that
  * knows. In continuous integration (`EASEWRIGHT_REQUIRE_DATA=1`) absence is a failure, not a skip.
  */
 export const sharedData = (): string | null => {
-  const root = resolve(fileURLToPath(new URL('..', import.meta.url)));
-  const folder = resolve(process.env['EASEWRIGHT_DATA'] ?? join(root, '..', 'shared', 'data'));
+  const folder = resolve(process.env['EASEWRIGHT_DATA'] ?? join(process.cwd(), '..', 'shared', 'data'));
   if (existsSync(join(folder, 'bodies', 'ansur2-women.csv'))) return folder;
   if (process.env['EASEWRIGHT_REQUIRE_DATA'] === '1') {
     throw new Error(

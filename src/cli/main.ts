@@ -23,7 +23,7 @@ const run = async (argv: readonly string[]): Promise<ExitCode> => {
       values: { command: name, commands: Object.keys(commands).join(', ') },
     });
   }
-  return command(rest, terminal);
+  return (await command())(rest, terminal);
 };
 
 try {

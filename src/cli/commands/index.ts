@@ -1,23 +1,16 @@
 import type { ExitCode, Terminal } from '../terminal.ts';
-import { alterationCommand, alterCommand } from './alter.ts';
-import { fitCommand } from './fit.ts';
-import { layCommand } from './lay.ts';
-import { patternCommand } from './pattern.ts';
-import { printCommand } from './print.ts';
-import { demoCommand, serveCommand } from './serve.ts';
-import { wearerCommand } from './wearer.ts';
 
-/** Every command by its name. */
-export const commands: Readonly<
-  Record<string, (argv: readonly string[], terminal: Terminal) => ExitCode | Promise<ExitCode>>
-> = {
-  serve: serveCommand,
-  demo: demoCommand,
-  wearer: wearerCommand,
-  pattern: patternCommand,
-  fit: fitCommand,
-  alteration: alterationCommand,
-  alter: alterCommand,
-  lay: layCommand,
-  print: printCommand,
+type Command = (argv: readonly string[], terminal: Terminal) => ExitCode | Promise<ExitCode>;
+
+/** Every command by its name. Each is loaded only when asked for, so that none waits for what another needs. */
+export const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  serve: async () => (await import('./serve.ts')).serveCommand,
+  demo: async () => (await import('./serve.ts')).demoCommand,
+  wearer: async () => (await import('./wearer.ts')).wearerCommand,
+  pattern: async () => (await import('./pattern.ts')).patternCommand,
+  fit: async () => (await import('./fit.ts')).fitCommand,
+  alteration: async () => (await import('./alter.ts')).alterationCommand,
+  alter: async () => (await import('./alter.ts')).alterCommand,
+  lay: async () => (await import('./lay.ts')).layCommand,
+  print: async () => (await import('./print.ts')).printCommand,
 };
