@@ -29,6 +29,11 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'These measures do not make one body: the pieces drafted from them would not sew together.',
     remedy: 'Look at the measures that are queried as unlikely, and take those again.',
   },
+  'drafting.head-cannot-pass': {
+    message:
+      'A neckline of {neckline}, which the head needs to pass its band, is more than this neck and shoulder have room for.',
+    remedy: 'Measure head, base of the neck and shoulder length again.',
+  },
   'drafting.no-such-level': {
     message: 'This pattern has no ease at “{level}”.',
     remedy: 'Give ease at bust, waist, hip or upper-arm.',

@@ -1,0 +1,232 @@
+import { completeMeasures, impossibleMeasures, type MeasureId, type Measures, type Survey } from '../body/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { settle } from './solve.ts';
+import type { DraftOptions, EaseByLevel } from './types.ts';
+
+/** The measures the tee is drafted from. */
+const needed = [
+  'bustGirth',
+  'upperBustGirth',
+  'waistGirth',
+  'hipGirth',
+  'waistToHip',
+  'neckBaseGirth',
+  'shoulderLength',
+  'shoulderDrop',
+  'acrossBack',
+  'acrossFront',
+  'armholeDepth',
+  'backWaistLength',
+  'frontWaistLength',
+  'bustDepth',
+  'bustSpan',
+  'upperArmGirth',
+  'armLength',
+  'headGirth',
+] as const satisfies readonly MeasureId[];
+
+export type TeeMeasures = Readonly<Record<(typeof needed)[number], number>>;
+
+/**
+ * The measures the draft needs, those not known estimated from those that are, after the survey's women or
+ * men. Refuses a measure nobody has (`body.impossible`), and a body whose bust is not known.
+ */
+const read = (body: Measures, survey: Survey): Result<TeeMeasures> => {
+  const [impossible] = impossibleMeasures(body, 'adult');
+  if (impossible) return { ok: false, problem: impossible };
+  if (body.bustGirth === undefined) return bad('drafting.no-bust');
+  const whole = needed.every((measure) => body[measure] !== undefined) ? body : completeMeasures(body, survey).measures;
+  return good(whole as TeeMeasures);
+};
+
+const degree = Math.PI / 180;
+
+/** Crosswise stretch the cloth has to have: 100 mm reach 125. */
+export const stretchNeeded = 0.25;
+
+/**
+ * The neck band over the neckline it is stretched on to. Bands in the garment's own knit are cut 10 to 18 in a
+ * hundred shorter, as manuals of sewing knits have it: the band's folded edge lies inside the seam, on a smaller
+ * round, and would stand away if it were as long.
+ */
+export const band = { share: 0.86, least: 0.82, most: 0.9, width: 18 } as const;
+
+/**
+ * Every number the pieces are drawn from, millimetres and radians. Halves and quarters are said so; the
+ * rest is whole. Levels are heights with the nape at 0 and y down.
+ */
+export interface TeePlan {
+  readonly ease: EaseByLevel;
+  readonly neck: {
+    /** Half the width at the base of the neck, back and front. */
+    readonly backWidth: number;
+    readonly frontWidth: number;
+    /** How far the back neck point lies above the nape, and the front's above the back's. */
+    readonly rise: number;
+    readonly raise: number;
+    /** Neck point to centre front at the base of the neck, before lowering. */
+    readonly frontDepth: number;
+    /** The whole finished neckline has to be at least this long, for the head to pass its band. */
+    readonly leastRound: number;
+  };
+  readonly shoulder: { readonly length: number; readonly backSlope: number; readonly frontSlope: number };
+  readonly acrossBackHalf: number;
+  readonly acrossFrontHalf: number;
+  readonly waistLevel: number;
+  readonly hipLevel: number;
+  readonly hemLevel: number;
+  /** Nape to underarm line before the sleeve has been fitted. */
+  readonly armholeDepth: number;
+  /** Quarter of the finished girth; the front is wider by `frontWider`, the back narrower by as much. */
+  readonly bustQuarter: number;
+  readonly waistQuarter: number;
+  readonly hipQuarter: number;
+  readonly frontWider: number;
+  readonly bustDepth: number;
+  readonly bustSpanHalf: number;
+  readonly sleeve: {
+    /** Finished, at the upper arm and at the hem. */
+    readonly upperArm: number;
+    readonly hem: number;
+    /** Underarm line to hem. */
+    readonly below: number;
+  };
+}
+
+/**
+ * What the design asks for where nothing else is said, mm over the whole girth: semi-fitted.
+ *
+ * A knit needs no wearing ease: what a woven gives as 65 to 90 of ease, a cloth of stretch s gives by stretching
+ * (in wear 0.1 s to 0.2 s, at most 0.3 s: here up to 70 of a bust of 950). So the least is the body less
+ * what may be stretched; the design adds a little so that the tee skims instead of clinging.
+ */
+const design = { bust: 45, waist: 40, hip: 40, upperArm: 50 } as const;
+
+/** Levels at which ease may be asked for: the body measure, and the most beyond which it is another garment, mm. */
+const levels: Readonly<Record<string, readonly [MeasureId & keyof TeeMeasures, number]>> = {
+  bust: ['bustGirth', 300],
+  waist: ['waistGirth', 500],
+  hip: ['hipGirth', 400],
+  'upper-arm': ['upperArmGirth', 200],
+};
+
+/** The least ease a body may be given: garment ≥ body / (1 + 0.3 s). */
+const leastEase = (body: number): number => Math.ceil(body / (1 + 0.3 * stretchNeeded) - body);
+
+/** Underarm to waist and waist to hip need this much for the curve of the side, mm. */
+const leastSide = 70;
+const leastHip = 60;
+
+/**
+ * The tee's own ease, by level.
+ *
+ * Bust, hip and upper arm follow the body. A tee hangs from shoulder blades and chest down to the hip, and cloth
+ * passes over the hollow of the back there whoever wears it: the first 26 of hollow at each side seam
+ * are not followed. What the waist is hollower than that is, nine tenths of it, up to 22 a seam: so a
+ * shapely body gets a drawn-in side and a straight one a straight side. Cloth hangs from what is widest
+ * above it: the hip is never narrower than the waist, nor more than 40 narrower than the bust.
+ */
+const easeFor = (body: TeeMeasures, wished: EaseByLevel, waistShare: number): EaseByLevel => {
+  const bust = body.bustGirth + (wished.bust ?? design.bust);
+  const leastWaist = body.waistGirth + design.waist;
+  const hip =
+    wished.hip === undefined ? Math.max(body.hipGirth + design.hip, leastWaist, bust - 40) : body.hipGirth + wished.hip;
+  const straight = bust + waistShare * (hip - bust);
+  const hollow = (straight - leastWaist) / 4;
+  const takenIn = settle(0.9 * (hollow - 26), 0, 22);
+  const waist =
+    wished.waist === undefined ? Math.max(leastWaist, straight - 4 * takenIn) : body.waistGirth + wished.waist;
+  return {
+    bust: bust - body.bustGirth,
+    waist: waist - body.waistGirth,
+    hip: hip - body.hipGirth,
+    'upper-arm': wished['upper-arm'] ?? design.upperArm,
+  };
+};
+
+const refusedEase = (body: TeeMeasures, wished: EaseByLevel): Result<EaseByLevel> => {
+  for (const [level, mm] of Object.entries(wished)) {
+    const known = levels[level];
+    if (known === undefined) return bad('drafting.no-such-level', { level });
+    const [low, high] = [leastEase(body[known[0]]), known[1]];
+    if (!(mm >= low && mm <= high)) {
+      return bad('drafting.ease-impossible', { level, ease: { mm }, low: { mm: low }, high: { mm: high } });
+    }
+  }
+  return good(wished);
+};
+
+/**
+ * From measures and ease to the numbers of the draft. Nothing depends on whose chart the body is from: what
+ * differs between a woman's tee and a man's follows from cup, waist, arm and shoulder. Proportions are those of
+ * knit blocks as taught in manuals of metric pattern cutting: less depth and width of armhole than a woven's, one
+ * length of front and back at the side, no darts.
+ */
+export const planTee = (given: Measures, survey: Survey, options: DraftOptions = {}): Result<TeePlan> => {
+  const measured = read(given, survey);
+  if (!measured.ok) return measured;
+  const body = measured.value;
+  const wished = refusedEase(body, options.ease ?? {});
+  if (!wished.ok) return wished;
+  const slope = settle(Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)), 14 * degree, 27 * degree);
+  const fifth = body.neckBaseGirth / 5;
+  const waistLevel = body.backWaistLength;
+  const hipLevel = waistLevel + body.waistToHip;
+  // The arm crease, and 8: a knit moves with the arm, and the nearer the armhole the less it drags the body up.
+  const armholeDepth = settle(body.armholeDepth + 8, body.bustGirth / 10 + 83, body.bustGirth / 10 + 133);
+  if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastHip) {
+    return bad('drafting.levels-too-close', {
+      waist: { mm: Math.round(waistLevel) },
+      armhole: { mm: Math.round(body.armholeDepth) },
+    });
+  }
+  const ease = easeFor(body, wished.value, (waistLevel - armholeDepth) / (hipLevel - armholeDepth));
+  const cup = body.bustGirth - body.upperBustGirth;
+  const backSlope = slope - degree;
+  const frontSlope = slope + degree;
+  const bustHalf = (body.bustGirth + (ease.bust ?? 0)) / 2;
+  const upperArm = body.upperArmGirth + (ease['upper-arm'] ?? 0);
+  // The armhole's width is what the across lines leave of half the bust: the arm must go through it.
+  const readBack = body.acrossBack / 2 + 5;
+  const readFront = body.acrossFront / 2 + 2;
+  const width = bustHalf - readBack - readFront;
+  const wider = (width - settle(width, 0.33 * upperArm, 0.46 * upperArm)) / 2;
+  const acrossBackHalf = readBack + wider;
+  const acrossFrontHalf = readFront + wider;
+  // The shoulder point stands a little outside both across lines; readings that disagree share the difference.
+  const standsOut =
+    (fifth - 2 + body.shoulderLength * Math.cos(backSlope) - acrossBackHalf) / 2 +
+    (fifth - 4 + body.shoulderLength * Math.cos(frontSlope) - acrossFrontHalf) / 2;
+  const longer = settle(settle(standsOut, 10, 24) - standsOut, -10, 12);
+  const rise = settle(body.neckBaseGirth * 0.054, 16, 26);
+  return good({
+    ease,
+    neck: {
+      backWidth: fifth - 2,
+      frontWidth: fifth - 4,
+      rise,
+      // A front longer than the back over the bust is cut higher at the neck point as far as a dartless front can take.
+      raise: settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 8),
+      frontDepth: fifth + 2,
+      leastRound: (body.headGirth + 5) / (band.share * (1 + stretchNeeded)),
+    },
+    shoulder: { length: body.shoulderLength + longer, backSlope, frontSlope },
+    acrossBackHalf,
+    acrossFrontHalf,
+    waistLevel,
+    hipLevel,
+    hemLevel: hipLevel + 40,
+    armholeDepth,
+    bustQuarter: bustHalf / 2,
+    waistQuarter: (body.waistGirth + (ease.waist ?? 0)) / 4,
+    hipQuarter: (body.hipGirth + (ease.hip ?? 0)) / 4,
+    frontWider: settle(0.1 * (cup - 20), 0, 8),
+    bustDepth: body.bustDepth,
+    bustSpanHalf: body.bustSpan / 2,
+    sleeve: {
+      upperArm,
+      hem: upperArm - 14,
+      below: 0.135 * body.armLength,
+    },
+  });
+};
