@@ -38,9 +38,10 @@ import {
 } from './marks.ts';
 import { moveMarks } from './move.ts';
 import { pieceGroup } from './piece.ts';
-import { sayId } from './say.ts';
+import { type RoomForWords, roomForWords } from './room-for-words.ts';
+import { isWrittenAsNothing, sayId } from './say.ts';
 import { sideBySide } from './side-by-side.ts';
-import type { Drawing, GroupMark, PathMark, TextMark } from './types.ts';
+import type { Drawing, GroupMark, Mark, PathMark, TextMark } from './types.ts';
 
 export interface BeforeAfterOptions {
   readonly unit: Unit;
@@ -134,7 +135,7 @@ export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAft
     ...group.marks,
     ...linesChanged(before, after),
     name,
-    ...changeLabels(after, changes, name, options),
+    ...changeLabels(after, changes, name, group.marks, options),
   ]);
 };
 
@@ -180,22 +181,25 @@ const changeLabels = (
   piece: Piece,
   changes: readonly PieceChange[],
   name: TextMark,
+  drawn: readonly Mark[],
   options: BeforeAfterOptions,
 ): readonly TextMark[] => {
   const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
   const taken: Bounds[] = [textBounds(name, textWidth(name.text, size, 'bold'))];
+  const room = changes.some((change) => change.kind === 'level') ? roomOn(piece, drawn) : null;
   return changes.flatMap((change) => {
     const amount = formatLength(change.by, unit, { purpose: 'amount', locale, signed: true });
     // What is too small to be written is not worth a word.
-    if (!/[1-9½¼¾⅛⅜⅝⅞¹²³⁴-⁹]/.test(amount)) return [];
+    if (isWrittenAsNothing(amount)) return [];
     const text = fill(
       change.kind === 'edge' ? drawWords.changedEdge : drawWords.changedLevel,
       { edge: sayId(change.id), level: sayId(change.id), amount },
       unit,
       locale,
     );
-    const place = change.kind === 'edge' ? besideEdge(piece, change.id, size) : onLevel(piece, change.id, size);
     const width = textWidth(text, size, 'regular');
+    const place =
+      change.kind === 'edge' ? besideEdge(piece, change.id, size) : nearLevel(piece, change.id, size, width, room);
     for (const off of [0, 1, -1, 2, -2, 3, -3, 4]) {
       const at = { x: place.at.x, y: place.at.y + off * size * 1.3 };
       const mark = textMark('words', 'changed', at, text, size, { anchor: place.anchor });
@@ -208,6 +212,13 @@ const changeLabels = (
   });
 };
 
+/** Where on the altered piece words cross no line of it; the pattern as bought may lie under them. */
+const roomOn = (piece: Piece, drawn: readonly Mark[]): RoomForWords =>
+  roomForWords(
+    outlineOf(piece),
+    drawn.flatMap((mark) => (mark.kind === 'path' && mark.layer === 'marks' ? mark.paths : [])),
+  );
+
 const besideEdge = (piece: Piece, edge: string, size: number): { at: Point; anchor: TextMark['anchor'] } => {
   const { point, outward } = notchPlace(piece, { id: '', edge, at: 0.5, strokes: 1 });
   const away = edgeOf(piece, edge).allowance + size * 0.6;
@@ -219,10 +230,20 @@ const besideEdge = (piece: Piece, edge: string, size: number): { at: Point; anch
   };
 };
 
-const onLevel = (piece: Piece, id: string, size: number): { at: Point; anchor: TextMark['anchor'] } => {
+/** Just above a level's line at its middle, moved aside to where no line is crossed if that is near. */
+const nearLevel = (
+  piece: Piece,
+  id: string,
+  size: number,
+  width: number,
+  room: RoomForWords | null,
+): { at: Point; anchor: TextMark['anchor'] } => {
   const level = piece.levels.find((one) => one.id === id);
   if (!level) throw new Error(`Piece ${piece.id} has no level ${id}`);
-  const share = distance(level.from, level.to) > 0 ? 0.5 : 0;
-  const middle = lerp(level.from, level.to, share);
-  return { at: { x: middle.x, y: middle.y - size * 0.4 }, anchor: 'middle' };
+  const middle = lerp(level.from, level.to, 0.5);
+  const wished = { x: middle.x, y: middle.y - size };
+  const free = room?.find(width, size, wished) ?? null;
+  const centre = free && distance(free, wished) < 8 * size ? free : wished;
+  if (centre === free) room?.take(centre, width, size);
+  return { at: { x: centre.x, y: centre.y + size * 0.25 }, anchor: 'middle' };
 };

@@ -234,7 +234,7 @@ const openedOut = (half: Path, [a, b]: readonly [Point, Point]): Path => {
   return [...half, ...applyToPath(mirror, half).toReversed().map(reverseSegment)];
 };
 
-/** As many lines of words as find room on the paper, the name first. */
+/** As many lines of words as find room on the paper, the name first; on small paper the name alone, broken and smaller. */
 const placeWords = (
   outline: Path,
   lines: readonly Path[],
@@ -242,18 +242,24 @@ const placeWords = (
   size: number,
 ): readonly TextMark[] => {
   const room = roomForWords(outline, lines);
-  for (let count = texts.length; count > 0; count -= 1) {
-    const shown = texts.slice(0, count);
-    const width = Math.max(...shown.map((text) => estimatedTextWidth(text, size, 'bold')));
-    const height = size * (1 + 1.3 * (count - 1));
+  const [name = ''] = texts;
+  const tries: { readonly shown: readonly string[]; readonly em: number }[] = [
+    ...texts.map((_, index) => ({ shown: texts.slice(0, texts.length - index), em: size })),
+    { shown: name.split(' '), em: size },
+    { shown: [name], em: size * 0.7 },
+    { shown: name.split(' '), em: size * 0.7 },
+  ];
+  for (const { shown, em } of tries) {
+    const width = Math.max(...shown.map((text) => estimatedTextWidth(text, em, 'bold')));
+    const height = em * (1 + 1.3 * (shown.length - 1));
     const level = room.find(width, height);
     const centre = level ?? room.find(height, width);
     if (!centre) continue;
     return shown.map((text, index) => {
-      const down = -height / 2 + size * (0.75 + 1.3 * index);
+      const down = -height / 2 + em * (0.75 + 1.3 * index);
       const at = level ? { x: centre.x, y: centre.y + down } : { x: centre.x + down, y: centre.y };
-      const weight = index === 0 ? 'bold' : 'regular';
-      return textMark('words', 'mark', at, text, size, { anchor: 'middle', angle: level ? 0 : -Math.PI / 2, weight });
+      const weight = index === 0 || name.includes(text) ? 'bold' : 'regular';
+      return textMark('words', 'mark', at, text, em, { anchor: 'middle', angle: level ? 0 : -Math.PI / 2, weight });
     });
   }
   return [];

@@ -111,7 +111,9 @@ export const bracketOf = (run: Path): readonly [Point, Point, Point] => {
 };
 
 export const levelMarks = (piece: Piece): readonly PathMark[] =>
-  piece.levels.map((level) => pathMark('marks', 'level', stroke(level.from, level.to)));
+  piece.levels.map(({ from, to, over }) =>
+    pathMark('marks', 'level', ...(over ? [stroke(from, over), stroke(over, to)] : [stroke(from, to)])),
+  );
 
 /** Inner lines; a lengthen-or-shorten line is double, as the trade draws it. */
 export const innerMarks = (piece: Piece): readonly PathMark[] =>

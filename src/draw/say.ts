@@ -46,3 +46,6 @@ export const sayAllowance = (piece: Piece, unit: Unit, locale: string): string =
   ];
   return fill(drawWords.allowance, { allowance: parts.join(', ') }, unit, locale);
 };
+
+/** An amount so small that it is written with no figure but nought. */
+export const isWrittenAsNothing = (amount: string): boolean => !/[1-9½⅓⅔¼¾⅛⅜⅝⅞¹²³⁴-⁹]/.test(amount);

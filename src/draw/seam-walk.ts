@@ -3,7 +3,7 @@ import { type Garment, pieceOf, pointAlongSide, type SeamWalk } from '../pattern
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { drawingOf, groupMark, pathMark, stroke, textMark } from './marks.ts';
-import { sayId } from './say.ts';
+import { isWrittenAsNothing, sayId } from './say.ts';
 import type { Drawing, Mark } from './types.ts';
 
 export interface SeamWalkOptions {
@@ -130,7 +130,7 @@ export const sayWalk = (walk: SeamWalk, unit: Unit, locale = 'en'): string => {
   if (!walk.meets)
     return say(walk.excess > 0 ? drawWords.tooLong : drawWords.tooShort, fine(walk.excess, unit, locale));
   const amount = formatLength(Math.abs(walk.difference), unit, { purpose: 'amount', locale });
-  if (walk.seam.how === 'plain' || !/[1-9½¼¾⅛⅜⅝⅞¹²³⁴-⁹]/.test(amount)) return drawWords.meets;
+  if (walk.seam.how === 'plain' || isWrittenAsNothing(amount)) return drawWords.meets;
   if (walk.difference < 0) return say(drawWords.meetsStretched, amount);
   return say(walk.seam.how === 'gathered' ? drawWords.meetsGathered : drawWords.meetsEased, amount);
 };

@@ -7,6 +7,8 @@ export interface PackedSheet {
   readonly places: readonly Point[];
   /** Tiles that carry anything. */
   readonly tiles: number;
+  /** Shapes that would have had room on one tile and lie on several. */
+  readonly split: number;
   /** Down to where the sheet is used, millimetres. */
   readonly length: number;
 }
@@ -23,7 +25,8 @@ interface Grid {
 /**
  * Lays shapes without turning them and without overlap, each where it brings the fewest new tiles
  * into use and, of those places, highest and then farthest left. Tried in several orders for each width of sheet from one tile to
- * `maxColumns`; the one with the fewest tiles wins, then the shortest. `blocked` keeps the sheet's top left free
+ * `maxColumns`; the one with the fewest tiles wins, then with the fewest shapes
+ * cut by a joint they need not have, then the shortest. `blocked` keeps the sheet's top left free
  * (millimetres). Bottom-left filling as in Baker, Coffman and Rivest, Orthogonal packings in two dimensions, 1980.
  */
 export const packSheet = (
@@ -43,17 +46,22 @@ export const packSheet = (
   const touched = shapes.map((shape) => tilesByPhase(shape, tileX, tileY));
   let best: PackedSheet | null = null;
   for (let columns = widest; columns <= Math.max(widest, maxColumns); columns += 1) {
+    // More columns than tiles used so far would stand empty.
+    if (best && columns > Math.max(widest, best.tiles)) break;
     const grid: Grid = { cell, tileX, tileY, columns };
     for (const order of orders(shapes)) {
       best = better(best, packColumns(shapes, touched, order, grid, blocked));
-      if (best.tiles === leastTiles && maxColumns > 1) return best;
+      if (best.tiles === leastTiles && best.split === 0 && maxColumns > 1) return best;
     }
   }
   return best as PackedSheet;
 };
 
-const better = (best: PackedSheet | null, other: PackedSheet): PackedSheet =>
-  !best || other.tiles < best.tiles || (other.tiles === best.tiles && other.length < best.length) ? other : best;
+const better = (best: PackedSheet | null, other: PackedSheet): PackedSheet => {
+  if (!best) return other;
+  const gain = best.tiles - other.tiles || best.split - other.split || best.length - other.length;
+  return gain > 0 ? other : best;
+};
 
 /** The orders shapes are tried in: largest, tallest and widest first, and largest first but for one that goes before it. */
 const orders = (shapes: readonly CellShape[]): readonly (readonly number[])[] => {
@@ -84,6 +92,7 @@ const packColumns = (
   const sheet = new Occupancy(width, height);
   const tilesUsed = new Set<number>();
   let bottom = 0;
+  let split = 0;
   if (blocked.width > 0) {
     const blockedCells = Math.min(width, Math.ceil(blocked.width / grid.cell.x));
     for (let y = 0; y < blockedRows; y += 1) sheet.take(y, 0, blockedCells);
@@ -100,6 +109,7 @@ const packColumns = (
     shape.rows.forEach((runs, row) => {
       for (const [from, to] of runs) sheet.take(at.y + row, at.x + from, at.x + to);
     });
+    if (fitsOneTile(shape, grid) && tiles(at.x, at.y).length > 1) split += 1;
     for (const { column, row } of tiles(at.x, at.y)) tilesUsed.add(row * grid.columns + column);
     bottom = Math.max(bottom, at.y + shape.height);
     places[index] = {
@@ -107,7 +117,7 @@ const packColumns = (
       y: at.y * grid.cell.y + shape.origin.y,
     };
   }
-  return { places, tiles: tilesUsed.size, length: bottom * grid.cell.y };
+  return { places, tiles: tilesUsed.size, split, length: bottom * grid.cell.y };
 };
 
 const area = (shape: CellShape): number =>
@@ -124,22 +134,27 @@ const bestPlace = (
   let best = { x: 0, y: bottom };
   let bestScore = Number.POSITIVE_INFINITY;
   const width = grid.columns * grid.tileX;
+  const whole = fitsOneTile(shape, grid);
   const lastRow = Math.ceil(bottom / grid.tileY) * grid.tileY;
   for (let y = 0; y <= lastRow; y += 1) {
     for (let x = 0; x + shape.width <= width; x += 1) {
+      const tiles = touched(x, y);
       let fresh = 0;
-      for (const { column, row } of touched(x, y)) if (!tilesUsed.has(row * grid.columns + column)) fresh += 1;
-      const score = fresh * 1e9 + (y + shape.height) * 1e4 + x;
+      for (const { column, row } of tiles) if (!tilesUsed.has(row * grid.columns + column)) fresh += 1;
+      const split = whole && tiles.length > 1 ? 1 : 0;
+      const score = fresh * 1e9 + split * 1e8 + (y + shape.height) * 1e4 + x;
       if (score < bestScore && sheet.isFree(shape, x, y)) {
         bestScore = score;
         best = { x, y };
-        // Places are met from the top and from the left: none further on is better than one without a new tile.
-        if (fresh === 0) return best;
+        // Places are met from the top and from the left: none further on is better than one without a new tile or joint.
+        if (fresh === 0 && split === 0) return best;
       }
     }
   }
   return best;
 };
+
+const fitsOneTile = (shape: CellShape, grid: Grid): boolean => shape.width <= grid.tileX && shape.height <= grid.tileY;
 
 interface TileAt {
   readonly column: number;
