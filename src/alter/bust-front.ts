@@ -19,7 +19,7 @@ import { type DartedFront, dartedFront, reached } from './anatomy.ts';
 import { held, heldEdges, torn } from './checks.ts';
 import { cut } from './cut.ts';
 import { type Joined, join } from './join.ts';
-import { motionOf, partBeside, slide, swing } from './move.ts';
+import { motionOf, partAt, partBeside, slide, swing } from './move.ts';
 import { redraw, smoothHinge } from './redraw.ts';
 import { zeroBetween } from './solve.ts';
 import type { Tape } from './tape.ts';
@@ -69,22 +69,43 @@ const pointBetween = (aim: Point, legs: readonly [Point, Point], back: number): 
   return add(middle, scale(towardsAim, out - Math.sqrt(Math.max(back * back - aside * aside, 0))));
 };
 
-/** A bust level this near the bust point, mm, is drawn through it; one further up crosses the wedge where it is narrower. */
-const throughBust = 10;
+/** A bust level this near the bust point at the centre, mm, goes over it; one further up crosses the wedge where it is narrower. */
+const overBust = 25;
 
-/** Levels through the bust point and below it: what grows by all of a. */
+/** Levels over the bust point and below it: what grows by all of a. */
 const levelsBelow = (piece: Piece, bustPoint: Point): readonly Level[] =>
-  piece.levels.filter(({ id, from }) => from.y >= bustPoint.y - (id === 'bust' ? throughBust : tolerance.walk));
+  piece.levels.filter(({ id, from }) => from.y >= bustPoint.y - (id === 'bust' ? overBust : tolerance.walk));
 
 /** Two widths nearer than this, mm, are the same: a tenth of what must hold. */
 const sameWidth = tolerance.holds / 10;
 
 /**
- * Levels at and below the bust point, each `a` wider than it was. A tape round the bust goes from the centre
- * square to the bust point and on along the side part, which has turned: a bent line, longer by exactly a. On
- * the piece it is drawn straight, from the centre to the place of the side seam that makes it as long as the
- * tape: near where it was carried to with the side part, mostly between there and where a square line would end.
+ * A level as a tape lies over the bust point: square from the centre to the bust point, and on along the side part,
+ * which has turned. Longer by exactly as much as the bust point moved out.
  */
+const bentOver = (after: Piece, carried: Level, bustPoint: Point): Level => {
+  const towardsCentre: Point = { x: carried.from.x < bustPoint.x ? -1 : 1, y: 0 };
+  const from = reached(after, bustPoint, towardsCentre)?.point ?? carried.from;
+  return { ...carried, from, over: bustPoint };
+};
+
+/**
+ * A bent level drawn straight where a straight line from its start to the side seam, between where it was carried to and
+ * where a square line would end, is as long; null where none is. `over` gives how much too long a level is.
+ */
+const straightened = (after: Piece, bent: Level, over: (level: Level) => number): Level | null => {
+  const { id, from, to } = bent;
+  const square: Point = { x: to.x, y: from.y };
+  const ending = (share: number): Level => ({ id, from, to: lerp(to, square, share) });
+  const share = zeroBetween((at) => over(ending(at)), 0, 1, sameWidth);
+  // Where a straight line passes the dart's point its width leaps, and no line is as long.
+  if (share === null || Math.abs(over(ending(share))) > sameWidth) return null;
+  const direction = normalize(subtract(ending(share).to, from));
+  const end = reached(after, add(from, direction), direction);
+  return end && { id, from, to: end.point };
+};
+
+/** Levels over and below the bust point, each `a` wider than it was; straight where they can be. */
 const drawLevels = (
   before: Piece,
   after: Piece,
@@ -94,26 +115,13 @@ const drawLevels = (
   const checked: Held[] = [];
   const levels = new Map(after.levels.map((level) => [level.id, level]));
   for (const { id } of levelsBelow(before, bustPoint)) {
-    const carried = levels.get(id) as Level;
     const target = levelWidth(before, id) + a;
-    const over = (to: Point): number => levelWidth({ ...after, levels: [{ ...carried, to }] }, id) - target;
-    const square: Point = { x: carried.to.x, y: carried.from.y };
-    let to = carried.to;
-    let by = over(to);
-    if (Math.abs(by) > sameWidth) {
-      const aimed = (share: number): number => over(lerp(carried.to, square, share));
-      // Nearest first: towards the square line, then beyond the carried place where the side seam slants outward.
-      const bounds = [1, -1, 2, -2].find((share) => aimed(share) * by <= 0);
-      const share = bounds === undefined ? null : zeroBetween(aimed, 0, bounds, sameWidth);
-      if (share !== null) {
-        const aim = lerp(carried.to, square, share);
-        const direction = normalize(subtract(aim, carried.from));
-        to = reached(after, add(carried.from, direction), direction)?.point ?? aim;
-        by = over(to);
-        levels.set(id, { ...carried, to });
-      }
-    }
-    checked.push(held('width-grows', by, { piece: after.id, level: id }));
+    const over = (level: Level): number => levelWidth({ ...after, levels: [level] }, id) - target;
+    const carried = levels.get(id) as Level;
+    const drawn = (carried.over && straightened(after, carried, over)) ?? carried;
+    levels.set(id, drawn);
+    // A front counts twice in the finished girth.
+    checked.push(held('width-grows', over(drawn), { piece: after.id, level: id }, tolerance.girth / 2));
   }
   return { piece: { ...after, levels: after.levels.map(({ id }) => levels.get(id) as Level) }, held: checked };
 };
@@ -174,12 +182,28 @@ export const bustFront = (piece: Piece, a: number, tape: Tape): Result<BustFront
     applyToPoint(motionOf(slid, leg === upper ? sideAbove : sideBelow), dart.legs[leg]);
   const drafted = distance(bustPoint, dart.point);
   const back = Math.min(Math.max(drafted, pointBack.least), pointBack.most);
-  const joined = join(slid, {
+  const swungLevels = new Set(
+    levelsBelow(piece, bustPoint)
+      .filter(({ to, over }) => !over && partAt(slid, to) === sideAbove)
+      .map(({ id }) => id),
+  );
+  const put = join(slid, {
     darts: { [dart.id]: pointBetween(newBustPoint, [place(0), place(1)], back) },
     landmarks: { 'bust-point': sideBelow },
-    levels: Object.fromEntries(levelsBelow(piece, bustPoint).map(({ id }) => [id, { from: centreBelow }])),
+    levels: Object.fromEntries(
+      levelsBelow(piece, bustPoint).map(({ id }) => [id, { from: centreBelow, over: sideBelow }]),
+    ),
   });
 
+  const joined: Joined = {
+    ...put,
+    piece: {
+      ...put.piece,
+      levels: put.piece.levels.map((level) =>
+        swungLevels.has(level.id) ? bentOver(put.piece, level, newBustPoint) : level,
+      ),
+    },
+  };
   const atHinge = joined.formers.find(({ edge }) => edge === front.armhole);
   const smoothed = atHinge ? smoothHinge(joined.piece, atHinge, tolerance.kink) : { piece: joined.piece, strayed: 0 };
   const drawn = joined.formers

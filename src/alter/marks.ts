@@ -30,7 +30,7 @@ import { tidy } from './tidy.ts';
 /** Which part a mark goes with, where the lines of the cut leave it open; and the points of darts whose wedge was cut out. */
 export interface MarkOwners {
   readonly landmarks?: Readonly<Record<string, number>>;
-  readonly levels?: Readonly<Record<string, { readonly from?: number; readonly to?: number }>>;
+  readonly levels?: Readonly<Record<string, { readonly from?: number; readonly to?: number; readonly over?: number }>>;
   readonly lines?: Readonly<Record<string, number>>;
   readonly darts?: Readonly<Record<string, Point>>;
 }
@@ -76,13 +76,15 @@ const carryDart = (pieces: CutPiece, dart: Dart, owners: MarkOwners): Dart => {
 };
 
 const carryLevel = (pieces: CutPiece, level: Level, owners: MarkOwners): Level => {
+  const { over, ...ends } = level;
   const own = owners.levels?.[level.id] ?? {};
   const from = own.from ?? partAt(pieces, level.from);
   const to = own.to ?? partAt(pieces, level.to);
   return {
-    ...level,
+    ...ends,
     from: applyToPoint(motionOf(pieces, from), level.from),
     to: applyToPoint(motionOf(pieces, to), level.to),
+    ...(over ? { over: applyToPoint(motionOf(pieces, own.over ?? partAt(pieces, over)), over) } : {}),
   };
 };
 

@@ -164,10 +164,11 @@ const reseat = (piece: Piece, old: Path, path: Path): Piece => {
   return {
     ...piece,
     landmarks: piece.landmarks.map((mark) => ({ ...mark, at: seated(mark.at) })),
-    levels: piece.levels.map((level) => ({
+    levels: piece.levels.map(({ over, ...level }) => ({
       ...level,
-      from: along(level.from, level.to),
-      to: along(level.to, level.from),
+      from: along(level.from, over ?? level.to),
+      to: along(level.to, over ?? level.from),
+      ...(over ? { over } : {}),
     })),
     lines: piece.lines.map(alongLine),
   };

@@ -14,7 +14,10 @@ const mm = z.number().min(-1e5).max(1e5);
 const pointSchema = z.tuple([mm, mm]);
 const pathText = z.string().min(3).max(20_000);
 
-const runSchema = z.union([z.strictObject({ edge: id, path: pathText }), z.strictObject({ mouth: id, path: pathText })]);
+const runSchema = z.union([
+  z.strictObject({ edge: id, path: pathText }),
+  z.strictObject({ mouth: id, path: pathText }),
+]);
 
 const pieceSchema = z.strictObject({
   id,
@@ -44,19 +47,25 @@ const pieceSchema = z.strictObject({
     .min(1),
   runs: z.array(runSchema).max(200),
   edges: z
-    .array(z.strictObject({ id, finish: z.enum(['seam', 'hem', 'fold', 'raw']), allowance: z.number().min(0).max(200) }))
+    .array(
+      z.strictObject({ id, finish: z.enum(['seam', 'hem', 'fold', 'raw']), allowance: z.number().min(0).max(200) }),
+    )
     .max(100),
   darts: z
     .array(z.strictObject({ id, point: pointSchema, aims: id.optional(), pressed: z.enum(['before', 'after']) }))
     .max(50),
   notches: z
-    .array(z.strictObject({ id, edge: id, at: z.number().min(0).max(1), strokes: z.union([z.literal(1), z.literal(2)]) }))
+    .array(
+      z.strictObject({ id, edge: id, at: z.number().min(0).max(1), strokes: z.union([z.literal(1), z.literal(2)]) }),
+    )
     .max(200),
   grain: z.strictObject({ from: pointSchema, to: pointSchema }),
-  levels: z.array(z.strictObject({ id, from: pointSchema, to: pointSchema })).max(50),
+  levels: z.array(z.strictObject({ id, from: pointSchema, to: pointSchema, over: pointSchema.optional() })).max(50),
   landmarks: z.array(z.strictObject({ id, at: pointSchema })).max(100),
   lines: z
-    .array(z.strictObject({ id, kind: z.enum(['fold', 'placement', 'stitching', 'lengthen-or-shorten']), path: pathText }))
+    .array(
+      z.strictObject({ id, kind: z.enum(['fold', 'placement', 'stitching', 'lengthen-or-shorten']), path: pathText }),
+    )
     .max(100),
 });
 
@@ -144,7 +153,12 @@ const readPiece = (document: PieceDocument): Piece => ({
     point: toPoint(dart.point),
   })),
   grain: { from: toPoint(document.grain.from), to: toPoint(document.grain.to) },
-  levels: document.levels.map((level) => ({ id: level.id, from: toPoint(level.from), to: toPoint(level.to) })),
+  levels: document.levels.map(({ over, ...level }) => ({
+    id: level.id,
+    from: toPoint(level.from),
+    to: toPoint(level.to),
+    ...(over ? { over: toPoint(over) } : {}),
+  })),
   landmarks: document.landmarks.map((mark) => ({ id: mark.id, at: toPoint(mark.at) })),
   lines: document.lines.map((line) => ({ ...line, path: readPath(line.path) })),
 });
@@ -161,7 +175,12 @@ const writePiece = (piece: Piece): PieceDocument => ({
   ),
   darts: piece.darts.map((dart) => ({ ...dart, point: fromPoint(dart.point) })),
   grain: { from: fromPoint(piece.grain.from), to: fromPoint(piece.grain.to) },
-  levels: piece.levels.map((level) => ({ id: level.id, from: fromPoint(level.from), to: fromPoint(level.to) })),
+  levels: piece.levels.map(({ over, ...level }) => ({
+    id: level.id,
+    from: fromPoint(level.from),
+    to: fromPoint(level.to),
+    ...(over ? { over: fromPoint(over) } : {}),
+  })),
   landmarks: piece.landmarks.map((mark) => ({ id: mark.id, at: fromPoint(mark.at) })),
   lines: piece.lines.map((line) => ({ ...line, path: pathToSvg(line.path as Path, decimals) })),
 });

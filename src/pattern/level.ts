@@ -1,11 +1,13 @@
 import {
   add,
   applyToPoint,
+  cross,
   distance,
   dot,
   intersectPaths,
   length,
   line,
+  normalize,
   type Path,
   type Point,
   pathBounds,
@@ -30,6 +32,14 @@ const nearest = (ray: Path, from: Point, target: Path, leg: Crossing['leg'], ski
     if (at > skip && (best === null || at < best.at)) best = { at, point, leg };
   }
   return best;
+};
+
+/** A line that only touches a dart's point and passes by outside its wedge does not cross the dart. */
+const grazes = (dart: DartShape, at: Point, heading: Point): boolean => {
+  if (distance(at, dart.point) > tolerance.walk) return false;
+  const [first, second] = dart.legs.map((leg) => subtract(leg, dart.point)) as [Point, Point];
+  const side = Math.sign(cross(first, second));
+  return !(side * cross(first, heading) > 0 && side * cross(heading, second) > 0);
 };
 
 /**
@@ -57,7 +67,7 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
       if (dart === left) continue;
       for (const which of [0, 1] as const) {
         const crossing = nearest(ray, from, [line(dart.point, dart.legs[which])], { dart, which }, 0);
-        if (crossing) crossings.push(crossing);
+        if (crossing && !grazes(dart, crossing.point, heading)) crossings.push(crossing);
       }
     }
     const next = crossings.reduce<Crossing | null>(
@@ -82,12 +92,19 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
 export const levelWidth = (piece: Piece, levelId: string): number => {
   const level = piece.levels.find((candidate) => candidate.id === levelId);
   if (!level) throw new Error(`Piece ${piece.id} has no level ${levelId}`);
+  const darts = dartsOf(piece);
+  if (level.over) {
+    const { over } = level;
+    return [level.from, level.to].reduce(
+      (sum, end) => sum + reach(piece, darts, over, normalize(subtract(end, over))),
+      0,
+    );
+  }
   const along = subtract(level.to, level.from);
   const size = length(along);
   const direction = scale(along, 1 / size);
   // Starting a hair inside the edge lets both ends be met alike, wherever the level line itself was drawn to.
   const start = add(level.from, scale(direction, Math.min(1, size / 4)));
-  const darts = dartsOf(piece);
   return reach(piece, darts, start, direction) + reach(piece, darts, start, scale(direction, -1));
 };
 

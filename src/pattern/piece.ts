@@ -85,7 +85,12 @@ export const transformPiece = (piece: Piece, transform: Transform): Piece => {
     })),
     notches: piece.notches.map((notch) => (mirror ? { ...notch, at: 1 - notch.at } : notch)),
     grain: { from: point(piece.grain.from), to: point(piece.grain.to) },
-    levels: piece.levels.map((level) => ({ ...level, from: point(level.from), to: point(level.to) })),
+    levels: piece.levels.map(({ over, ...level }) => ({
+      ...level,
+      from: point(level.from),
+      to: point(level.to),
+      ...(over ? { over: point(over) } : {}),
+    })),
     landmarks: piece.landmarks.map((landmark) => ({ ...landmark, at: point(landmark.at) })),
     lines: piece.lines.map((line) => ({ ...line, path: path(line.path) })),
   };

@@ -73,6 +73,8 @@ export interface Level {
   readonly id: string;
   readonly from: Point;
   readonly to: Point;
+  /** Where the line bends, as a tape does over the bust point once the side has been swung. Straight when absent. */
+  readonly over?: Point;
 }
 
 /** A named point: bust-point, shoulder-point, neck-point, underarm, waist-side… */

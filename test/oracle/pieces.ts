@@ -15,7 +15,7 @@ export interface PrintedPiece {
     readonly legs: readonly [Spot, Spot];
     readonly intake: number;
   }[];
-  readonly levels: readonly { readonly id: string; readonly from: Spot; readonly to: Spot }[];
+  readonly levels: readonly { readonly id: string; readonly from: Spot; readonly to: Spot; readonly over?: Spot }[];
 }
 
 interface PrintedSide {
@@ -105,12 +105,16 @@ export const widthAt = (piece: PrintedPiece, levelId: string): number => {
   const level = piece.levels.find((candidate) => candidate.id === levelId);
   if (!level) throw new Error(`${piece.id} prints no level ${levelId}`);
   const edges = piece.edges.flatMap((edge) => readRuns(edge.path)).map((run) => sampled(run, 0.1));
-  const size = Math.hypot(level.to.x - level.from.x, level.to.y - level.from.y);
-  const unit = { x: (level.to.x - level.from.x) / size, y: (level.to.y - level.from.y) / size };
-  const inside = { x: level.from.x + unit.x * 0.7, y: level.from.y + unit.y * 0.7 };
-  const march = (sign: 1 | -1): number => {
+  const towards = (from: Spot, to: Spot): Spot => {
+    const size = Math.hypot(to.x - from.x, to.y - from.y);
+    return { x: (to.x - from.x) / size, y: (to.y - from.y) / size };
+  };
+  const unit = towards(level.from, level.to);
+  // A level that bends is measured from its bend both ways.
+  const inside = level.over ?? { x: level.from.x + unit.x * 0.7, y: level.from.y + unit.y * 0.7 };
+  const march = (end: Spot): number => {
     let from = inside;
-    let heading = { x: unit.x * sign, y: unit.y * sign };
+    let heading = towards(inside, end);
     let sum = 0;
     let passed: string | null = null;
     for (let turn = 0; turn < 6; turn += 1) {
@@ -148,7 +152,7 @@ export const widthAt = (piece: PrintedPiece, levelId: string): number => {
     }
     throw new Error(`Level ${levelId} of ${piece.id} keeps crossing darts`);
   };
-  return march(1) + march(-1);
+  return march(level.to) + march(level.from);
 };
 
 const factorAround = (piece: PrintedPiece, limb: boolean): number => (limb ? 1 : piece.onFold ? 2 : piece.count);
