@@ -29,7 +29,7 @@ const girthError = (garment: Garment, body: Readonly<Record<string, number>>, ea
 
 const table: Record<string, string | number>[] = [];
 for (const pattern of housePatterns) {
-  for (const survey of pattern.for === 'women' ? (['women'] as const) : (['women', 'men'] as const)) {
+  for (const survey of pattern.for === 'child' ? [] : [pattern.for]) {
     const file = `${folder}/ansur2-${survey}.csv`;
     if (!existsSync(file)) {
       console.error(`No survey at ${file}; give its folder.`);

@@ -37,6 +37,9 @@ const armBelow = 15;
 /** How much of the slope of a straight underarm seam is left at its top and at the hem, which it so meets nearly square. */
 const slopes = { top: 0.85, hem: 0.45 } as const;
 
+/** The seam never meets the hem further from square than this slope: about 4°. */
+const mostAtHem = 0.07;
+
 /** Share of a sleeve's whole taper that is reached at a share of its underarm seam's length. */
 const taperAt = (at: number): number =>
   slopes.top * (at - 2 * at ** 2 + at ** 3) + slopes.hem * (at ** 3 - at ** 2) + 3 * at ** 2 - 2 * at ** 3;
@@ -74,13 +77,9 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   const elbowLevel = elbowShareOfArm * length - cap.height;
   if (elbowLevel < 2 * armBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
   const taper = (width - hemWidth) / 2;
+  const hemSlope = Math.min((slopes.hem * taper) / hemLevel, mostAtHem);
   const seam = (at: number, inward: 1 | -1): Cubic =>
-    fallingCurve(
-      { x: at, y: 0 },
-      { x: at + inward * taper, y: hemLevel },
-      inward * Math.tan(rise),
-      (inward * slopes.hem * taper) / hemLevel,
-    );
+    fallingCurve({ x: at, y: 0 }, { x: at + inward * taper, y: hemLevel }, inward * Math.tan(rise), inward * hemSlope);
   return good({
     cap,
     front: seam(-cap.frontWidth, 1),
