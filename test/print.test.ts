@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
+import { applyAlterations } from '../src/alter/index.ts';
+import { housePattern } from '../src/drafting/index.ts';
 import { sampleGarment, sampleStrip } from '../src/draw/testing/garment.ts';
 import type { PrintContext, PrintRequest } from '../src/formats/index.ts';
 import { printPdf } from '../src/formats/index.ts';
@@ -90,6 +92,25 @@ describe('a print read back by other code', () => {
     expect(originals.every((line) => line.dash.length > 0)).toBe(true);
     expect(judgeRuns(sheet, 'original', [...cuts(before), ...seams(before)], 0.1)).toEqual([]);
   });
+
+  for (const paper of ['a4', 'a0'] as const) {
+    it(`has the altered blouse and the blouse as drafted at their sizes on ${paper}`, async () => {
+      const size = housePattern('blouse')?.pattern().sizes[5];
+      if (!size) throw new Error('no blouse');
+      const step = { id: 's1', alteration: 'full-bust', version: 1, on: true, params: { amount: 20 } };
+      const { garment, refusal } = applyAlterations(size.garment, [step]);
+      expect(refusal).toBeFalsy();
+      const print = await printed({ garment, original: size.garment, size: size.id, paper });
+      expect(print.warnings).toEqual([]);
+      const sheet = assemble(await readPdf(print.bytes));
+      expect(sheet.complaints).toEqual([]);
+      expect(judgeRuns(sheet, 'cut', cuts(garment), 0.1)).toEqual([]);
+      expect(judgeRuns(sheet, 'seam', seams(garment), 0.1)).toEqual([]);
+      expect(judgeRuns(sheet, 'original', [...cuts(size.garment), ...seams(size.garment)], 0.1)).toEqual([]);
+      // The alteration is big enough for the judge to tell the two apart.
+      expect(judgeRuns(sheet, 'seam', seams(size.garment), 0.1)).not.toEqual([]);
+    });
+  }
 
   it('labels each piece with what it is, how it is cut, and for which make, within its own tile or across', async () => {
     const words = wordsOf(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { housePattern } from '../drafting/index.ts';
 import { insideOutline, pathToSvg } from '../geometry/index.ts';
 import { cutLine, outlineOf, type Piece, transformPiece, walkSeam } from '../pattern/index.ts';
 import { differingStretches } from './differing.ts';
@@ -44,7 +45,10 @@ describe('a piece drawn', () => {
   });
 
   it('puts its words where no line is, inside the piece', () => {
-    for (const piece of sampleGarment.pieces) {
+    const sizes = housePattern('blouse')?.pattern().sizes ?? [];
+    const drafted = [sizes[0], sizes.at(-1)].flatMap((size) => size?.garment.pieces ?? []);
+    expect(drafted.length).toBeGreaterThan(0);
+    for (const piece of [...sampleGarment.pieces, ...drafted]) {
       for (const textSize of [4, 8, 14]) {
         const { marks } = drawPiece(piece, { unit: 'cm', size: '42', textSize, namedOutside: false });
         expect(wordsOverLines(piece, marks)).toEqual([]);
