@@ -101,7 +101,12 @@ export const drawBeforeAfter = (before: Garment, after: Garment, options: Before
     moveMarks([beforeAfterGroup(old, piece, options)], translation(places[index] as Point)),
   );
   const label = groups.map((group) => (group.kind === 'group' ? group.label : '')).join(' ');
-  return drawingOf(label, groups, 10);
+  const drawing = drawingOf(label, groups, 10);
+  if (changed.length === 0 || !pairs.some(({ old, piece }) => pieceChanges(old, piece).length > 0)) return drawing;
+  // One word serves the trade for an amount in all and for each piece; which it is here is said.
+  const size = options.textSize ?? usualSize;
+  const at = { x: drawing.bounds.minX + 10, y: drawing.bounds.maxY + size };
+  return drawingOf(label, [...groups, textMark('words', 'mark', at, drawWords.amountsPerPiece, size)], 10);
 };
 
 const roomForChange = 60;

@@ -114,7 +114,8 @@ describe('before and after', () => {
 
   it('marks in red only stretches that moved', () => {
     const drawing = drawBeforeAfter(sampleGarment, after, { unit: 'cm', changedOnly: true });
-    expect(drawing.marks.map((mark) => (mark.kind === 'group' ? mark.id : ''))).toEqual(['strip']);
+    expect(drawing.marks.flatMap((mark) => (mark.kind === 'group' ? [mark.id] : []))).toEqual(['strip']);
+    expect(textsOf(drawing.marks).at(-1)?.text).toBe('Each amount is for one piece, as drawn.');
     expect(pathsOf(drawing.marks, 'seam', 'changed').length).toBeGreaterThan(0);
     expect(textsOf(drawing.marks).map((mark) => mark.text)).toContain('Top +2.1\u00a0cm');
     expect(drawing.label).toContain('Top is 2.1\u00a0cm longer');

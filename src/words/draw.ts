@@ -19,7 +19,6 @@ export const drawWords = {
   allowanceNone: 'No seam allowance',
   edgeAllowance: '{edge} {allowance}',
   seamAllowance: 'seams {allowance}',
-  bustPoint: 'Bust point',
   lengthenOrShorten: 'Lengthen or shorten here',
   placement: 'Placement',
   foldHere: 'Fold',
@@ -33,10 +32,9 @@ export const drawWords = {
   nothingChanged: 'Nothing changed on this piece.',
 
   // Before and after.
-  asBought: 'as bought',
   changedEdge: '{edge} {amount}',
   changedLevel: '{level} width {amount}',
-  amountsPerPiece: 'Amounts are for this one piece as drawn.',
+  amountsPerPiece: 'Each amount is for one piece, as drawn.',
   longer: '{edge} is {amount} longer',
   shorter: '{edge} is {amount} shorter',
   wider: '{level} is {amount} wider',

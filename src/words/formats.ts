@@ -51,7 +51,6 @@ export const formatsWords = {
   lineFold: 'fold; with a bracket: lay it on folded cloth',
   lineLevel: 'a level of the body',
   lineOriginal: 'the pattern as bought, before alterations',
-  lineGrain: 'straight grain, along the warp',
   pieces: 'Pieces',
   pieceEntry: '{name}: {cut}',
   alterations: 'Alterations made',
