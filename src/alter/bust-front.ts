@@ -21,7 +21,6 @@ import { cut } from './cut.ts';
 import { type Joined, join } from './join.ts';
 import { motionOf, partAt, partBeside, slide, swing } from './move.ts';
 import { redraw, smoothHinge } from './redraw.ts';
-import { zeroBetween } from './solve.ts';
 import type { Tape } from './tape.ts';
 import type { Change, Held } from './types.ts';
 
@@ -76,55 +75,28 @@ const overBust = 25;
 const levelsBelow = (piece: Piece, bustPoint: Point): readonly Level[] =>
   piece.levels.filter(({ id, from }) => from.y >= bustPoint.y - (id === 'bust' ? overBust : tolerance.walk));
 
-/** Two widths nearer than this, mm, are the same: a tenth of what must hold. */
-const sameWidth = tolerance.holds / 10;
-
 /**
- * A level as a tape lies over the bust point: square from the centre to the bust point, and on along the side part,
- * which has turned. Longer by exactly as much as the bust point moved out.
+ * A level as a tape lies over the bust: square from the centre to the bust point, and on along the side part, which has
+ * turned, to where the level was carried on the side seam. The bend lies above or below the new bust point where the
+ * line is as long as asked: in the bust point itself when the level went through it.
  */
-const bentOver = (after: Piece, carried: Level, bustPoint: Point): Level => {
+const bentOver = (after: Piece, carried: Level, bustPoint: Point, width: number): Level => {
+  const beyond = width - Math.abs(bustPoint.x - carried.from.x);
+  const across = carried.to.x - bustPoint.x;
+  const drop = Math.sqrt(Math.max(beyond * beyond - across * across, 0));
+  const level = carried.from.y;
+  const [low, high] = [carried.to.y + drop, carried.to.y - drop];
+  const over: Point = { x: bustPoint.x, y: Math.abs(low - level) < Math.abs(high - level) ? low : high };
   const towardsCentre: Point = { x: carried.from.x < bustPoint.x ? -1 : 1, y: 0 };
-  const from = reached(after, bustPoint, towardsCentre)?.point ?? carried.from;
-  return { ...carried, from, over: bustPoint };
+  const from = reached(after, over, towardsCentre)?.point ?? carried.from;
+  return { ...carried, from, over };
 };
 
-/**
- * A bent level drawn straight where a straight line from its start to the side seam, between where it was carried to and
- * where a square line would end, is as long; null where none is. `over` gives how much too long a level is.
- */
-const straightened = (after: Piece, bent: Level, over: (level: Level) => number): Level | null => {
-  const { id, from, to } = bent;
-  const square: Point = { x: to.x, y: from.y };
-  const ending = (share: number): Level => ({ id, from, to: lerp(to, square, share) });
-  const share = zeroBetween((at) => over(ending(at)), 0, 1, sameWidth);
-  // Where a straight line passes the dart's point its width leaps, and no line is as long.
-  if (share === null || Math.abs(over(ending(share))) > sameWidth) return null;
-  const direction = normalize(subtract(ending(share).to, from));
-  const end = reached(after, add(from, direction), direction);
-  return end && { id, from, to: end.point };
-};
-
-/** Levels over and below the bust point, each `a` wider than it was; straight where they can be. */
-const drawLevels = (
-  before: Piece,
-  after: Piece,
-  bustPoint: Point,
-  a: number,
-): { readonly piece: Piece; readonly held: readonly Held[] } => {
-  const checked: Held[] = [];
-  const levels = new Map(after.levels.map((level) => [level.id, level]));
-  for (const { id } of levelsBelow(before, bustPoint)) {
-    const target = levelWidth(before, id) + a;
-    const over = (level: Level): number => levelWidth({ ...after, levels: [level] }, id) - target;
-    const carried = levels.get(id) as Level;
-    const drawn = (carried.over && straightened(after, carried, over)) ?? carried;
-    levels.set(id, drawn);
-    // A front counts twice in the finished girth.
-    checked.push(held('width-grows', over(drawn), { piece: after.id, level: id }, tolerance.girth / 2));
-  }
-  return { piece: { ...after, levels: after.levels.map(({ id }) => levels.get(id) as Level) }, held: checked };
-};
+/** Levels over and below the bust point, each as wide as it was and `a` more. */
+const heldWidths = (before: Piece, after: Piece, levels: readonly Level[], a: number): readonly Held[] =>
+  levels.map(({ id }) =>
+    held('width-grows', levelWidth(after, id) - levelWidth(before, id) - a, { piece: after.id, level: id }),
+  );
 
 /**
  * A front with a side dart given a mm more room for the bust (less where a is negative), as the trade's manuals
@@ -182,11 +154,8 @@ export const bustFront = (piece: Piece, a: number, tape: Tape): Result<BustFront
     applyToPoint(motionOf(slid, leg === upper ? sideAbove : sideBelow), dart.legs[leg]);
   const drafted = distance(bustPoint, dart.point);
   const back = Math.min(Math.max(drafted, pointBack.least), pointBack.most);
-  const swungLevels = new Set(
-    levelsBelow(piece, bustPoint)
-      .filter(({ to, over }) => !over && partAt(slid, to) === sideAbove)
-      .map(({ id }) => id),
-  );
+  const below = levelsBelow(piece, bustPoint);
+  const swungLevels = new Set(below.filter(({ to }) => partAt(slid, to) === sideAbove).map(({ id }) => id));
   const put = join(slid, {
     darts: { [dart.id]: pointBetween(newBustPoint, [place(0), place(1)], back) },
     landmarks: { 'bust-point': sideBelow },
@@ -200,16 +169,15 @@ export const bustFront = (piece: Piece, a: number, tape: Tape): Result<BustFront
     piece: {
       ...put.piece,
       levels: put.piece.levels.map((level) =>
-        swungLevels.has(level.id) ? bentOver(put.piece, level, newBustPoint) : level,
+        swungLevels.has(level.id) ? bentOver(put.piece, level, newBustPoint, levelWidth(piece, level.id) + a) : level,
       ),
     },
   };
   const atHinge = joined.formers.find(({ edge }) => edge === front.armhole);
   const smoothed = atHinge ? smoothHinge(joined.piece, atHinge, tolerance.kink) : { piece: joined.piece, strayed: 0 };
-  const drawn = joined.formers
+  const after = joined.formers
     .filter((former) => former !== atHinge)
     .reduce((trued, former) => redraw(trued, former).piece, smoothed.piece);
-  const { piece: after, held: widths } = drawLevels(piece, drawn, bustPoint, a);
   const problem = torn(after);
   if (problem) return { ok: false, problem };
 
@@ -227,7 +195,7 @@ export const bustFront = (piece: Piece, a: number, tape: Tape): Result<BustFront
       held('dart-legs', dartNow ? dartNow.legLengths[0] - dartNow.legLengths[1] : 0, { piece: piece.id }),
       // An angle is held to what it comes to at the end of the leg.
       held('dart-angle', (openNow - opening - angle) * distance(bustPoint, dart.legs[upper]), { piece: piece.id }),
-      ...widths,
+      ...heldWidths(piece, after, below, a),
       held('centre-drop', tape.edge(after, centre.end.edge) - tape.edge(piece, centre.end.edge) - drop, {
         piece: piece.id,
         edge: centre.end.edge,
