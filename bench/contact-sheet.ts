@@ -1,18 +1,17 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { writeFileSync } from 'node:fs';
 import { type Measures, type SurveyBody, surveyBodies } from '../src/body/index.ts';
 import { housePattern } from '../src/drafting/index.ts';
 import { type ContactEntry, drawContactSheet } from '../src/draw/index.ts';
 import { writeSvg } from '../src/formats/index.ts';
+import { sharedText } from '../test/shared-data.ts';
 
 /**
  * A contact sheet of one house pattern drafted for the 5th, 50th and 95th percentile of bust and for the extremes of the
- * survey, for looking over before drafts are trusted: `contact-sheet PATTERN women|men OUT.svg [FOLDER]`.
+ * survey, for looking over before drafts are trusted: `contact-sheet PATTERN women|men OUT.svg`.
  */
-const [id = 'blouse', survey = 'women', out = 'contact-sheet.svg', given] = process.argv.slice(2);
-const folder = given ?? fileURLToPath(new URL('../../shared/data/bodies/', import.meta.url));
+const [id = 'blouse', survey = 'women', out = 'contact-sheet.svg'] = process.argv.slice(2);
 const pattern = housePattern(id);
-const read = surveyBodies(readFileSync(`${folder}/ansur2-${survey}.csv`, 'utf8'), survey === 'men' ? 'men' : 'women');
+const read = surveyBodies(sharedText(`bodies/ansur2-${survey}.csv`) ?? '', survey === 'men' ? 'men' : 'women');
 if (!pattern || !read.ok) throw new Error(`Nothing to draw for ${id} and ${survey}`);
 const bodies = read.value;
 

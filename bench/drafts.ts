@@ -1,16 +1,12 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { surveyBodies } from '../src/body/index.ts';
 import { type EaseByLevel, housePatterns } from '../src/drafting/index.ts';
 import { finishedGirths, type Garment, walkAll } from '../src/pattern/index.ts';
+import { sharedText } from '../test/shared-data.ts';
 
 /**
  * Drafts every house pattern for every surveyed body it is for: how long one draft takes, how many were refused, and the
  * worst seam and girth. Reads the shared survey; goal well under 10 ms a draft.
  */
-const shared = fileURLToPath(new URL('../../shared/data/bodies/', import.meta.url));
-const folder = process.argv[2] ?? process.env['EASEWRIGHT_BODIES'] ?? shared;
-
 const quantile = (sorted: readonly number[], share: number): number =>
   sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 
@@ -30,12 +26,12 @@ const girthError = (garment: Garment, body: Readonly<Record<string, number>>, ea
 const table: Record<string, string | number>[] = [];
 for (const pattern of housePatterns) {
   for (const survey of pattern.for === 'child' ? [] : [pattern.for]) {
-    const file = `${folder}/ansur2-${survey}.csv`;
-    if (!existsSync(file)) {
-      console.error(`No survey at ${file}; give its folder.`);
+    const text = sharedText(`bodies/ansur2-${survey}.csv`);
+    if (text === null) {
+      console.error('The shared survey is not here; set EASEWRIGHT_DATA to its folder.');
       continue;
     }
-    const bodies = surveyBodies(readFileSync(file, 'utf8'), survey);
+    const bodies = surveyBodies(text, survey);
     if (!bodies.ok) throw new Error(bodies.problem.code);
     const times: number[] = [];
     const eases: number[] = [];
