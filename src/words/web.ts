@@ -46,10 +46,6 @@ export const webProblems: ProblemCatalogue = {
     message: 'The file “{name}” has {size} MB; a pattern has seldom more than one.',
     remedy: 'Choose the pattern’s own file, one that ends in .json. Nothing was stored.',
   },
-  'web.file-cut-short': {
-    message: 'The file “{name}” is not whole: it stops before it is finished, or it is not a pattern file.',
-    remedy: 'Fetch or save it once more and try again. Nothing was stored.',
-  },
   'web.page-not-loaded': {
     message: 'A part of the page could not be loaded.',
     remedy: 'The program may have been stopped or renewed. Load the page again; what you typed is kept.',
@@ -329,7 +325,7 @@ export const webWords = {
       figures: 'Ease of every size in figures',
       figuresAbout: 'Ease, garment less body, before any alteration',
       usual: 'usual {low} to {high}',
-      picture: 'Ease of {pattern} on {wearer}, every size against what is usual',
+      picture: 'Ease of {pattern} on {wearer}: every size against what is usual, size in hand as altered',
       toWearer: 'Measure {name}',
     },
     alterations: {
@@ -352,6 +348,12 @@ export const webWords = {
       amountBoth: '{each} on each half of the front, {all} in all',
       amountEach: '{each} on every piece that carries the level, {all} in all',
       sliderLabel: '{alteration}, amount',
+      ease: 'Ease of the pieces as they are',
+      easeAltered: 'Ease of the pieces as altered',
+      level: 'Level',
+      easeHead: 'Ease',
+      usualHead: 'Usual',
+      verdictHead: 'So it is',
       takeLargest: 'Take the most that holds: {amount}',
       holds: 'What holds',
       changes: 'What changes',

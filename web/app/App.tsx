@@ -1,5 +1,5 @@
 import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
-import { problemWords, webWords } from '../../src/words/index.ts';
+import { type ProblemWords, problemWords, webWords } from '../../src/words/index.ts';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { useDesk, useReachable } from './desk-context.ts';
@@ -68,29 +68,40 @@ const useWorkroom = () => {
   const desk = useDesk();
   const reachable = useReachable();
   const [workroom, setWorkroom] = useState<Workroom | null>(null);
+  const [refusal, setRefusal] = useState<ProblemWords | null>(null);
   const askAgain = useCallback(
     () =>
       desk.ask<Workroom>('GET', '/api/workroom').then((answer) => {
         if (answer.kind === 'answer') setWorkroom(answer.value);
+        setRefusal(answer.kind === 'refusal' ? answer.words : null);
       }),
     [desk],
   );
   useEffect(() => {
     if (reachable) void askAgain();
   }, [askAgain, reachable]);
-  return { workroom, setWorkroom, reachable };
+  return { workroom, setWorkroom, reachable, refusal };
 };
 
 export const App = () => {
-  const { workroom, setWorkroom, reachable } = useWorkroom();
+  const { workroom, setWorkroom, reachable, refusal } = useWorkroom();
   const pathname = usePathname();
   const route = useMemo(() => routeOf(pathname), [pathname]);
   if (!workroom) {
     const silent = problemWords['web.silent'];
+    const trouble = refusal ?? (reachable ? null : silent);
     return (
       <main className="alone">
         <p className="head-name">{webWords.name}</p>
-        {!reachable && silent ? <Trouble words={silent} /> : opening}
+        {trouble ? (
+          <Trouble words={trouble}>
+            <button type="button" className="verb" onClick={() => window.location.reload()}>
+              {webWords.shell.reload}
+            </button>
+          </Trouble>
+        ) : (
+          opening
+        )}
       </main>
     );
   }

@@ -82,15 +82,14 @@ export const Shell = ({ unit, header, children }: ShellProps) => {
       </a>
       {header}
       <Table unit={unit} />
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form's fields. */}
-      <div className="folding" role="group" aria-label={words.folding}>
+      <section className="folding" aria-label={words.folding}>
         <button type="button" onClick={() => setFolded(folded === 'table' ? 'none' : 'table')}>
           {folded === 'table' ? words.unfoldTable : words.foldTable}
         </button>
         <button type="button" onClick={() => setFolded(folded === 'words' ? 'none' : 'words')}>
           {folded === 'words' ? words.unfoldWords : words.foldWords}
         </button>
-      </div>
+      </section>
       <main id="words" className="words" tabIndex={-1}>
         <Silence />
         <NoticeBar />

@@ -45,9 +45,12 @@ export const SettingsProvider = ({ children, waiting }: { children: ReactNode; w
         desk.edit<Settings>(id, apply, 'settings');
         return;
       }
-      making.current ??= desk
-        .create<Settings>('settings', fresh)
-        .then((answer) => (answer.kind === 'answer' ? answer.value.id : null));
+      making.current ??= desk.create<Settings>('settings', fresh).then(async (answer) => {
+        if (answer.kind === 'answer') return answer.value.id;
+        // Another page made them first: there is one such document in a workroom.
+        const listed = await desk.loadList('settings');
+        return listed.kind === 'answer' ? (listed.value[0]?.id ?? null) : null;
+      });
       void making.current.then((made) => {
         if (made) desk.edit<Settings>(made, apply, 'settings');
         else making.current = null;

@@ -72,10 +72,19 @@ export class Desk {
 
   async load<Body>(id: string): Promise<Answer<Entry<Body>>> {
     const had = this.#entries.get(id);
-    if (had) return { kind: 'answer', value: had as Entry<Body> };
+    if (had) {
+      void this.#lookAgain(id);
+      return { kind: 'answer', value: had as Entry<Body> };
+    }
     const answer = await this.ask<StoredDocument>('GET', `/api/documents/${encodeURIComponent(id)}`);
     if (answer.kind !== 'answer') return answer;
     return { kind: 'answer', value: this.#open(answer.value) as Entry<Body> };
+  }
+
+  /** Another page may have changed it meanwhile: what is saved here is brought up to what is kept. */
+  async #lookAgain(id: string): Promise<void> {
+    const answer = await this.ask<StoredDocument>('GET', `/api/documents/${encodeURIComponent(id)}`);
+    if (answer.kind === 'answer') this.#open(answer.value);
   }
 
   async create<Body>(kind: DocumentKind, body: Body): Promise<Answer<StoredDocument<Body>>> {
@@ -165,6 +174,12 @@ export class Desk {
       ? { ...had, revision: stored.revision, body: stored.body, savedAt: stored.updatedAt, deleted: stored.deleted }
       : opened(stored, this.#unsaved(stored.id));
     this.#entries.set(stored.id, entry);
+    const listed = this.#lists.get(stored.kind);
+    if (had && listed)
+      this.#lists.set(
+        stored.kind,
+        listed.map((one) => (one.id === stored.id ? stored : one)),
+      );
     if (entry.standing === 'waiting') this.#sendLater(stored.id);
     this.#tell();
     return entry;
@@ -250,7 +265,9 @@ export class Desk {
       // The save had arrived and only its acknowledgement was lost.
       this.#put(acknowledged(entry, answer.current, sent));
     } else if (answer.status === 409 && answer.current) {
-      this.#put({ ...entry, standing: 'conflict', theirs: answer.current });
+      const conflict: Entry = { ...entry, standing: 'conflict', theirs: answer.current };
+      // How the page is set is nobody's work: the last hand on the switch decides, without asking.
+      this.#put(entry.kind === 'settings' ? settled(conflict, 'mine') : conflict);
     } else this.#put({ ...entry, standing: 'refused', refusal: answer.words });
   }
 

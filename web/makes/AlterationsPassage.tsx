@@ -4,7 +4,8 @@ import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
-import { alterationName } from './alteration-words.ts';
+import { AlteredEase } from './AlteredEase.tsx';
+import { alterationAbout, alterationName } from './alteration-words.ts';
 import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
@@ -56,9 +57,11 @@ export const AlterationsPassage = () => {
           ))}
         </ol>
       )}
+      <AlteredEase />
       <div className="add-step">
         <Select
           label={words.add}
+          hint={alterationAbout(chosen)}
           value={chosen}
           options={alterationCatalogue.map(({ id }) => ({ value: id, label: alterationName(id) }))}
           onChange={setChosen}

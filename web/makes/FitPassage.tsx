@@ -9,6 +9,7 @@ import { Link } from '../parts/Link.tsx';
 import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { fitAsAltered } from './altered-ease.ts';
 import { drawFit } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
@@ -105,13 +106,14 @@ const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
 
 const Fitted = ({ fit }: { fit: Fit }) => {
   const say = useSay();
-  const { make, pattern, wearer, size, change } = useMake();
+  const { make, pattern, wearer, size, alteredEase, change } = useMake();
   const current = useCurrentPassage() === 'fit';
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const label = say.words(words.picture, { pattern: pattern.name, wearer: wearer.name });
-    return { drawing: drawFit(fit, size.id, label, say.unit), subject: `fit ${pattern.id}`, onSheet: true };
-  }, [current, fit, size.id, pattern, wearer.name, say]);
+    const shown = alteredEase.length > 0 ? fitAsAltered(fit, size.id, alteredEase) : fit;
+    return { drawing: drawFit(shown, size.id, label, say.unit), subject: `fit ${pattern.id}`, onSheet: true };
+  }, [current, fit, size.id, alteredEase, pattern, wearer.name, say]);
   useLay(laid);
   const [first, ...others] = fit.ways;
   return (

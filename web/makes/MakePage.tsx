@@ -13,6 +13,7 @@ import { Standing } from '../parts/Standing.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { usePattern } from '../patterns/pattern-source.ts';
 import { AlterationsPassage } from './AlterationsPassage.tsx';
+import { easeAsAltered } from './altered-ease.ts';
 import { FitPassage } from './FitPassage.tsx';
 import { useMakeGarment } from './garment.ts';
 import { LayoutPassage } from './LayoutPassage.tsx';
@@ -29,6 +30,14 @@ const passages = (['fit', 'alterations', 'seams', 'layout', 'print'] as const).m
   title: words.passages[id],
 }));
 
+/** Goes to the passage the address names, once it is there. */
+const useArrival = () => {
+  useEffect(() => {
+    const id = window.location.hash.slice(1);
+    if (id !== '') document.getElementById(id)?.scrollIntoView({ block: 'start' });
+  }, []);
+};
+
 interface WorkedOnProps {
   readonly entry: Entry<Make>;
   readonly wearer: Wearer;
@@ -39,6 +48,7 @@ interface WorkedOnProps {
 const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
   const desk = useDesk();
   const { id, body: make } = entry;
+  useArrival();
   const measures = useMemo(() => latestMeasures(wearer), [wearer]);
   const figures = useMemo(() => patternFigures(pattern), [pattern]);
   const fit = useMemo(
@@ -51,9 +61,13 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
     (apply: (make: Make) => Make, name: string) => desk.edit<Make>(id, apply, name),
     [desk, id],
   );
+  const alteredEase = useMemo(
+    () => (fit.ok ? easeAsAltered(fit.value, pattern, figures, size, altered.garment, cloth) : []),
+    [fit, pattern, figures, size, altered.garment, cloth],
+  );
   const inHand = useMemo(
-    (): MakeInHand => ({ id, make, wearer, measures, pattern, cloth, fit, size, altered, change }),
-    [id, make, wearer, measures, pattern, cloth, fit, size, altered, change],
+    (): MakeInHand => ({ id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change }),
+    [id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change],
   );
   return (
     <MakeProvider value={inHand}>
@@ -90,21 +104,10 @@ const Gathered = ({ entry }: { entry: Entry<Make> }) => {
   );
 };
 
-/** Goes to the passage the address names, once it is there. */
-const useArrival = (ready: boolean) => {
-  useEffect(() => {
-    const id = window.location.hash.slice(1);
-    if (!ready || id === '') return;
-    const timer = window.setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: 'start' }), 80);
-    return () => window.clearTimeout(timer);
-  }, [ready]);
-};
-
 const MakePage = ({ id }: { id: string }) => {
   const asked = useDocument<Make>(id);
   const { settings, change } = useSettings();
   const here = asked.state === 'here';
-  useArrival(here);
   useEffect(() => {
     if (here && settings.onTheTable !== id) change((before) => ({ ...before, onTheTable: id }));
   }, [here, id, settings.onTheTable, change]);

@@ -82,6 +82,6 @@ export const drawPlan = (
   colour: string,
   unit: Unit,
 ): Drawing => {
-  const longest = Math.max(plan.length, problem.cloth.width);
-  return drawLayout(problem, plan, { unit, locale, garment, colour, textSize: longest / 52 });
+  const longest = Math.max(plan.length, problem.cloth.length ?? 0, problem.cloth.width);
+  return drawLayout(problem, plan, { unit, locale, garment, colour, textSize: longest / 50 });
 };

@@ -2,7 +2,7 @@ import { createContext, useContext } from 'react';
 import type { Altered } from '../../src/alter/index.ts';
 import type { Measures, Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
-import type { Fit } from '../../src/fit/index.ts';
+import type { EaseCell, Fit } from '../../src/fit/index.ts';
 import type { Make } from '../../src/make/index.ts';
 import type { Pattern, Size } from '../../src/pattern/index.ts';
 import type { Result } from '../../src/units/index.ts';
@@ -19,6 +19,8 @@ export interface MakeInHand {
   /** The size the pieces are in: chosen, or else recommended. */
   readonly size: Size;
   readonly altered: Altered;
+  /** Ease of the pieces as altered, level by level; none where too little is known of the body. */
+  readonly alteredEase: readonly EaseCell[];
   /** Changes the make; edits under one name undo together. */
   readonly change: (change: (make: Make) => Make, name: string) => void;
 }

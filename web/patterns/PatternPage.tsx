@@ -94,7 +94,7 @@ const Finished = ({ pattern, chosen }: { pattern: Pattern; chosen: string }) => 
   const levels = rows[0]?.girths.map((girth) => girth.level) ?? [];
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by keys.
-    <section className="scrolls" tabIndex={0} aria-label={words.finished}>
+    <section className="scrolls" tabIndex={0} aria-label={words.finishedAbout}>
       <table>
         <caption>{words.finishedAbout}</caption>
         <thead>
