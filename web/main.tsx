@@ -5,9 +5,13 @@ import './styles/parts.css';
 import './styles/layout.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { config } from 'zod/v4/core';
 import { App } from './app/App.tsx';
 import { DeskProvider } from './app/desk-context.ts';
 import { Desk } from './documents/desk.ts';
+
+// Schemas would else try whether they may write code at run time: the page's own policy forbids it.
+config({ jitless: true });
 
 const desk = new Desk({
   fetcher: (path, init) => fetch(path, init),
