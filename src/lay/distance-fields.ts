@@ -1,4 +1,4 @@
-import type { Border } from './nofit.ts';
+import type { Region } from './nofit.ts';
 
 /** Most cells along the longer side of a field. */
 const cellsAlong = 40;
@@ -28,22 +28,25 @@ const crossed = 3;
 const edgeSize = 7;
 /** Numbers kept for a field: left, top, cell width and height, cells across and down, first cell. */
 const headSize = 7;
+/** Numbers kept for a cell: its standing, the winding number at its centre, where its edges and its passing walls are listed. */
+const cellSize = 4;
 
 /**
  * Exact signed distances to the borders of no-fit regions: how far a piece must move at least to come
  * free of another (the penetration depth), or how far apart they are. Each region is covered by a grid; a
  * cell knows the few border edges that can be nearest to a point in it and whether its centre lies inside, so
- * a question costs a handful of point-to-segment distances. Regions may touch themselves and have slits of
- * no width. Questions go through `depth`.
+ * a question costs a handful of point-to-segment distances. Inside and outside are told by winding number, so
+ * regions may touch themselves. Questions go through `depth`.
  */
 export class DistanceFields {
   /** Pieces are to stay at least this far apart. */
   readonly clearance: number;
   readonly #heads = new Growing();
   readonly #edges = new Growing();
-  /** Per cell: its standing, whether its centre is inside, and where its list of edges begins. */
   readonly #cells = new Growing();
-  /** Lists of edges, each led by its length. */
+  /** Ends of tracings' parts: ax, ay, bx, by. */
+  readonly #walls = new Growing();
+  /** Lists of edges or walls, each led by its length. */
   readonly #lists = new Growing();
   #sealedCells = new Int32Array(0);
   #sealedLists = new Int32Array(0);
@@ -54,8 +57,13 @@ export class DistanceFields {
   }
 
   /** Adds a region and gives its number. */
-  add(border: Border): number {
+  add({ border, tracings }: Region): number {
     const firstEdge = this.#edges.count;
+    const walls: number[] = [];
+    for (let i = 0; i < tracings.length; i += 4) {
+      walls.push(this.#walls.count);
+      for (let k = 0; k < 4; k++) this.#walls.push(tracings[i + k] as number);
+    }
     let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
     for (let i = 0; i < border.length; i += 4) {
       const [ax, ay, bx, by] = border.subarray(i, i + 4) as unknown as [number, number, number, number];
@@ -75,14 +83,14 @@ export class DistanceFields {
     const down = Math.max(1, Math.ceil((maxY - minY) / size));
     const [width, height] = [(maxX - minX) / across, (maxY - minY) / down];
     const number = this.#heads.count / headSize;
-    const firstCell = this.#cells.count / 3;
+    const firstCell = this.#cells.count / cellSize;
     for (const value of [minX, minY, width, height, across, down, firstCell]) this.#heads.push(value);
-    for (let i = 0; i < 3 * across * down; i++) this.#cells.push(0);
+    for (let i = 0; i < cellSize * across * down; i++) this.#cells.push(0);
     const all: number[] = [];
     for (let edge = firstEdge; edge < this.#edges.count; edge += edgeSize) all.push(edge);
     const fill = (left: number, top: number, right: number, bottom: number, values: readonly number[]): void => {
       for (let y = top; y < bottom; y++) {
-        for (let x = left; x < right; x++) this.#cells.values.set(values, 3 * (firstCell + y * across + x));
+        for (let x = left; x < right; x++) this.#cells.values.set(values, cellSize * (firstCell + y * across + x));
       }
     };
     const divide = (
@@ -100,18 +108,20 @@ export class DistanceFields {
       const least = Math.min(...distances);
       const near = edges.filter((_, i) => (distances[i] as number) <= least + 2 * reach);
       // Where no border passes, all points lie on the same side of it.
-      const inside = known ?? (least > reach ? this.#inside(all, cx, cy) : null);
+      const inside = known ?? (least > reach ? this.#winding(walls, cx, cy) > 0 : null);
       if (inside === false && least - reach > this.clearance) {
-        fill(left, top, right, bottom, [clear, 0, 0]);
+        fill(left, top, right, bottom, [clear, 0, 0, 0]);
         return;
       }
       const one = right - left <= 1 && bottom - top <= 1;
       if (inside !== null && (near.length <= 1 || one)) {
-        fill(left, top, right, bottom, [inside ? within : without, 0, this.#addList(near)]);
+        fill(left, top, right, bottom, [inside ? within : without, 0, this.#addList(near), 0]);
         return;
       }
       if (one) {
-        fill(left, top, right, bottom, [crossed, this.#inside(all, cx, cy) ? 1 : 0, this.#addList(near)]);
+        const passing = walls.filter((wall) => this.#wallDistance(wall, cx, cy) <= reach);
+        const winding = this.#winding(walls, cx, cy);
+        fill(left, top, right, bottom, [crossed, winding, this.#addList(near), this.#addList(passing)]);
         return;
       }
       if (right - left >= bottom - top) {
@@ -147,7 +157,7 @@ export class DistanceFields {
     const row = Math.floor((y - (heads[head + 1] as number)) / height);
     const across = heads[head + 4] as number;
     if (!(column >= 0 && row >= 0 && column < across && row < (heads[head + 5] as number))) return 0;
-    const cell = 3 * ((heads[head + 6] as number) + row * across + column);
+    const cell = cellSize * ((heads[head + 6] as number) + row * across + column);
     const standing = this.#sealedCells[cell] as number;
     if (standing === clear) return 0;
     const lists = this.#sealedLists;
@@ -164,25 +174,31 @@ export class DistanceFields {
       const distance = Math.sqrt(least);
       return standing === within ? this.clearance + distance : Math.max(0, this.clearance - distance);
     }
-    // Every edge that passes through the cell is listed: count those crossed on the way from its centre.
-    const cx = (heads[head] as number) + (column + 0.5) * width;
-    const cy = (heads[head + 1] as number) + (row + 0.5) * height;
-    const vx = x - cx;
-    const vy = y - cy;
-    let winding = this.#sealedCells[cell + 1] as number;
     while (at < end) {
       const edge = lists[++at] as number;
       const squared = squaredDistanceTo(edges, edge, x, y);
       if (squared < least) least = squared;
-      const ax = edges[edge] as number;
-      const ay = edges[edge + 1] as number;
-      const dx = edges[edge + 4] as number;
-      const dy = edges[edge + 5] as number;
-      const leftNow = dx * (y - ay) - dy * (x - ax) > 0;
-      if (leftNow === dx * (cy - ay) - dy * (cx - ax) > 0) continue;
+    }
+    // Every part of a tracing that passes through the cell is listed: count those crossed on the way from its centre.
+    const cx = (heads[head] as number) + (column + 0.5) * width;
+    const cy = (heads[head + 1] as number) + (row + 0.5) * height;
+    const vx = x - cx;
+    const vy = y - cy;
+    const walls = this.#walls.values;
+    let winding = this.#sealedCells[cell + 1] as number;
+    let passing = this.#sealedCells[cell + 3] as number;
+    const last = passing + (lists[passing] as number);
+    while (passing < last) {
+      const wall = lists[++passing] as number;
+      const ax = walls[wall] as number;
+      const ay = walls[wall + 1] as number;
+      const bx = walls[wall + 2] as number;
+      const by = walls[wall + 3] as number;
       const startSide = vx * (ay - cy) - vy * (ax - cx) > 0;
-      const endSide = vx * ((edges[edge + 3] as number) - cy) - vy * ((edges[edge + 2] as number) - cx) > 0;
-      if (startSide !== endSide) winding += leftNow ? 1 : -1;
+      if (startSide === vx * (by - cy) - vy * (bx - cx) > 0) continue;
+      const leftNow = leftOf(ax, ay, bx - ax, by - ay, x, y);
+      if (leftNow === leftOf(ax, ay, bx - ax, by - ay, cx, cy)) continue;
+      winding += leftNow ? 1 : -1;
     }
     const distance = Math.sqrt(least);
     return winding > 0 ? this.clearance + distance : Math.max(0, this.clearance - distance);
@@ -199,21 +215,38 @@ export class DistanceFields {
     return squaredDistanceTo(this.#edges.values, edge, x, y);
   }
 
-  /** Whether a point that lies on no border edge is inside the region, by winding number. */
-  #inside(all: readonly number[], x: number, y: number): boolean {
-    const e = this.#edges.values;
+  #wallDistance(wall: number, x: number, y: number): number {
+    const [ax, ay, bx, by] = this.#walls.values.subarray(wall, wall + 4) as unknown as [number, number, number, number];
+    const [dx, dy] = [bx - ax, by - ay];
+    const share = Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy)));
+    return Math.hypot(x - ax - share * dx, y - ay - share * dy);
+  }
+
+  /** Winding number of tracings about a point. */
+  #winding(walls: readonly number[], x: number, y: number): number {
+    const w = this.#walls.values;
     let winding = 0;
-    for (const edge of all) {
-      const ay = e[edge + 1] as number;
-      const by = e[edge + 3] as number;
+    for (const wall of walls) {
+      const ay = w[wall + 1] as number;
+      const by = w[wall + 3] as number;
       if (ay <= y === by <= y) continue;
-      const side = (e[edge + 4] as number) * (y - ay) - (e[edge + 5] as number) * (x - (e[edge] as number));
-      if (by > y && side > 0) winding++;
-      else if (by <= y && side < 0) winding--;
+      const ax = w[wall] as number;
+      const left = leftOf(ax, ay, (w[wall + 2] as number) - ax, by - ay, x, y);
+      if (by > y && left) winding++;
+      else if (by <= y && !left) winding--;
     }
-    return winding > 0;
+    return winding;
   }
 }
+
+/**
+ * Whether a point lies to the left of a part of a tracing (x right, y up). A point on it counts as a hair
+ * above, or to the right of an upright one, so that tracings that run back on themselves cancel there too.
+ */
+const leftOf = (ax: number, ay: number, dx: number, dy: number, x: number, y: number): boolean => {
+  const side = dx * (y - ay) - dy * (x - ax);
+  return side > 0 || (side === 0 && (dx > 0 || (dx === 0 && dy < 0)));
+};
 
 const squaredDistanceTo = (edges: Float64Array, edge: number, x: number, y: number): number => {
   const px = x - (edges[edge] as number);

@@ -1,11 +1,13 @@
 import { convolve, type GridPolygon } from './convolution.ts';
 import type { Polygon } from './polygon.ts';
 
-/**
- * The border of a no-fit region as straight edges ax, ay, bx, by in turn; the region lies to the left of
- * each (x right, y up). Edges meet end to end, but are in no order.
- */
-export type Border = Float64Array;
+/** A no-fit region, as straight edges ax, ay, bx, by in turn and in no order. */
+export interface Region {
+  /** The edges of its border, for telling distances; the region lies to the left of each (x right, y up). */
+  readonly border: Float64Array;
+  /** Closed tracings with a positive winding number about every point inside and 0 about every point outside. */
+  readonly tracings: Float64Array;
+}
 
 /**
  * Corners are rounded to this share of the largest extent, so that the cross products of no-fit corners are
@@ -110,7 +112,7 @@ const beside = 0.25;
  * belongs to it; its border is those stretches of the convolution that have nothing to their right. What is
  * narrower than a quarter step, such as the slit where b fits a exactly, counts as closed.
  */
-export const noFitBorder = (a: GridPolygon, b: GridPolygon, step: number): Border => {
+export const noFitRegion = (a: GridPolygon, b: GridPolygon, step: number): Region => {
   const parts = partsOf(
     convolve(
       a,
@@ -136,5 +138,6 @@ export const noFitBorder = (a: GridPolygon, b: GridPolygon, step: number): Borde
       border.push(from.x * step, from.y * step, to.x * step, to.y * step);
     }
   });
-  return Float64Array.from(border);
+  const tracings = parts.flatMap(({ ax, ay, bx, by }) => [ax * step, ay * step, bx * step, by * step]);
+  return { border: Float64Array.from(border), tracings: Float64Array.from(tracings) };
 };

@@ -1,5 +1,5 @@
 import { DistanceFields } from './distance-fields.ts';
-import { gridStep, noFitBorder, toGrid } from './nofit.ts';
+import { gridStep, noFitRegion, toGrid } from './nofit.ts';
 import {
   hullArea,
   movePolygon,
@@ -160,7 +160,7 @@ export function* makeTable(strip: Strip): Generator<void, Table> {
     const key = `${a} ${b} ${flipX} ${flipY}`;
     let field = known.get(key);
     if (field === undefined) {
-      field = fields.add(noFitBorder(grids[a] as Float64Array, flip(b, flipX, flipY), step));
+      field = fields.add(noFitRegion(grids[a] as Float64Array, flip(b, flipX, flipY), step));
       known.set(key, field);
     }
     return field;
