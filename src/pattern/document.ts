@@ -275,7 +275,8 @@ export const sizeOf = (pattern: Pattern, size: string): Result<Size> => {
       });
 };
 
-const stepSchema = z.strictObject({
+// A suggested alteration says more of itself than a step needs, and may be put into a list as it is: what is not a step's is left out.
+const stepSchema = z.object({
   id,
   alteration: id,
   version: z.number().int().min(1),
