@@ -62,7 +62,7 @@ export const draftSide = ({ underarm, bustLevel, waist, hip, hem }: SideFrame): 
 };
 
 /** The point of a side seam at a height between its underarm and its hem. */
-export const sideAt = (side: Side, y: number): Point => {
-  const curve = side.find((segment) => y <= segment.to.y) ?? side[3];
+export const sideAt = (side: readonly (Cubic | Line)[], y: number): Point => {
+  const curve = side.find((segment) => y <= segment.to.y) ?? (side.at(-1) as Cubic | Line);
   return { ...segmentPointAt(curve, parameterAtHeight(curve, y)), y };
 };

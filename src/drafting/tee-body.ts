@@ -1,6 +1,8 @@
 import {
   add,
   angleOf,
+  type Cubic,
+  cubic,
   directionAt,
   type Line,
   line,
@@ -15,9 +17,10 @@ import {
 import { bad, good, type Result } from '../units/index.ts';
 import { draftArmhole } from './armhole.ts';
 import { draftNeckline } from './neckline.ts';
-import { draftSide, type Side, sideAt } from './side-seam.ts';
+import { sideAt } from './side-seam.ts';
 import { settle, solveBetween } from './solve.ts';
 import type { TeePlan } from './tee-plan.ts';
+import { draftPlainSide, type PlainSide } from './tee-side.ts';
 
 /** Front or back of the tee: half of it, its centre on the fold along x = 0. */
 export interface TeeHalf {
@@ -26,7 +29,7 @@ export interface TeeHalf {
   readonly armhole: Path;
   /** The narrowest place of the armhole, on the across line. */
   readonly across: Point;
-  readonly side: Side;
+  readonly side: PlainSide;
   /** Where the bust level ends on the side seam. */
   readonly bustSide: Point;
 }
@@ -40,6 +43,12 @@ export interface TeeBody {
 const along = (from: Point, angle: number, mm: number): Point => add(from, scale(directionAt(angle), mm));
 
 /**
+ * The front neckline leaves the shoulder this much steeper than square, the back as much flatter, radians: so the front is
+ * round instead of pointed, the back lies shallow across the nape, and the two still run into one another.
+ */
+const turned = (9 * Math.PI) / 180;
+
+/**
  * How a neckline is opened from the base of the neck: for each mm along the shoulder so much down the front and the
  * back. The shoulder is opened at least by the band's width less what the band may climb, and at most by a share
  * of its length; what is then still missing goes into the front.
@@ -50,14 +59,16 @@ interface NeckOf {
   readonly base: Point;
   readonly centre: Point;
   readonly slope: number;
+  /** What the neckline is square to at the shoulder: the slope, turned. */
+  readonly squareTo: number;
   readonly fullness: number;
 }
 
-const neckline = ({ base, centre, slope, fullness }: NeckOf, outward: number, down: number): Path =>
+const neckline = ({ base, centre, slope, squareTo, fullness }: NeckOf, outward: number, down: number): Path =>
   draftNeckline({
     centre: { x: 0, y: centre.y + down },
     neckPoint: along(base, slope, outward),
-    shoulderDirection: slope,
+    shoulderDirection: squareTo,
     fullness,
   });
 
@@ -89,28 +100,41 @@ const draftNecks = (
 /** The bust is measured level under the arms, and well above the waist, whatever a height says, mm. */
 const bustClear = { underarm: 20, waist: 40 } as const;
 
+/** How far the underarm may lie outside or inside the bust's own quarter, mm. */
+const underarmWithin = 120;
+
 /**
- * A side seam with the width wanted at the bust level. `draftSide` gives the seam above the bust three tenths of the
- * slope from underarm to waist, so the width at the underarm follows by proportion.
+ * A side seam with the width wanted at the bust level.
+ * Problem `drafting.bodice-cannot-fit` where no width at the underarm makes it.
  */
-const sideThrough = (plan: TeePlan, bustLevel: number, depth: number, by: number): Side => {
-  const side = (underarm: number): Side =>
-    draftSide({
+const sideThrough = (plan: TeePlan, bustLevel: number, depth: number): Result<PlainSide> => {
+  const side = (underarm: number): PlainSide =>
+    draftPlainSide({
       underarm: { x: underarm, y: depth },
-      bustLevel,
-      waist: { x: plan.waistQuarter + by, y: plan.waistLevel },
-      hip: { x: plan.hipQuarter + by, y: plan.hipLevel },
-      hem: { x: plan.hipQuarter + by, y: plan.hemLevel },
+      waist: { x: plan.waistQuarter, y: plan.waistLevel },
+      hip: { x: plan.hipQuarter, y: plan.hipLevel },
+      hem: { x: plan.hipQuarter, y: plan.hemLevel },
     });
-  const wanted = plan.bustQuarter + by;
-  const off = (underarm: number): number => sideAt(side(underarm), bustLevel).x - wanted;
-  // The bust's place moves evenly with the underarm's, so two tries give the third.
-  const [first, second] = [off(wanted), off(wanted + 1)];
-  return side(wanted - first / (second - first));
+  const underarm = solveBetween(
+    (candidate) => sideAt(side(candidate), bustLevel).x - plan.bustQuarter,
+    plan.bustQuarter - underarmWithin,
+    plan.bustQuarter + underarmWithin,
+    tolerance.same,
+  );
+  return underarm === null
+    ? bad('drafting.bodice-cannot-fit', { bust: { mm: Math.round(4 * plan.bustQuarter) } })
+    : good(side(underarm));
+};
+
+const movedOut = ([toWaist, toHip, toHem]: PlainSide, by: number): PlainSide => {
+  const out = (point: Point): Point => ({ x: point.x + by, y: point.y });
+  const cubicOut = ({ from, control1, control2, to }: Cubic): Cubic =>
+    cubic(out(from), out(control1), out(control2), out(to));
+  return [cubicOut(toWaist), cubicOut(toHip), line(out(toHem.from), out(toHem.to))];
 };
 
 /** Where the across line lies from shoulder point to underarm, and how far the armhole is hollowed under it. */
-const armholes = { back: { at: 0.5, hollow: 0.57 }, front: { at: 0.54, hollow: 0.65 } } as const;
+const armholes = { back: { at: 0.5, hollow: 0.57 }, front: { at: 0.54, hollow: 0.66 } } as const;
 
 /**
  * Front and back of the tee for one depth of armhole.
@@ -129,8 +153,14 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
   const frontBase: Point = { x: plan.neck.frontWidth, y: -plan.neck.rise - plan.neck.raise };
   const necks = draftNecks(
     plan,
-    { base: frontBase, centre: { x: 0, y: frontBase.y + plan.neck.frontDepth }, slope: frontSlope, fullness: 0.64 },
-    { base: backBase, centre: { x: 0, y: 0 }, slope: backSlope, fullness: 0.62 },
+    {
+      base: frontBase,
+      centre: { x: 0, y: frontBase.y + plan.neck.frontDepth },
+      slope: frontSlope,
+      squareTo: frontSlope - turned,
+      fullness: 0.62,
+    },
+    { base: backBase, centre: { x: 0, y: 0 }, slope: backSlope, squareTo: backSlope + turned, fullness: 0.66 },
   );
   if (!necks.ok) return necks;
   const bustAcross = Math.min(Math.abs(plan.bustSpanHalf - frontBase.x), plan.bustDepth / 2);
@@ -139,6 +169,8 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     depth + bustClear.underarm,
     plan.waistLevel - bustClear.waist,
   );
+  const quarter = sideThrough(plan, bustLevel, depth);
+  if (!quarter.ok) return quarter;
   const half = (
     neck: Path,
     base: Point,
@@ -148,7 +180,7 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     by: number,
     inside: readonly [number, number],
   ): TeeHalf => {
-    const side = sideThrough(plan, bustLevel, depth, by);
+    const side = movedOut(quarter.value, by);
     const point = along(base, slope, length);
     const across: Point = {
       x: settle(acrossHalf, point.x - inside[1], point.x - inside[0]),
@@ -172,7 +204,7 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     plan.acrossBackHalf,
     armholes.back,
     -plan.frontWider,
-    [8, 30],
+    [6, 26],
   );
   const front = half(
     necks.value.front,
@@ -181,7 +213,7 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     plan.acrossFrontHalf,
     armholes.front,
     plan.frontWider,
-    [14, 40],
+    [11, 34],
   );
   return good({ front, back, bustPoint: { x: plan.bustSpanHalf, y: bustLevel } });
 };

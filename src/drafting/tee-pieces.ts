@@ -17,7 +17,7 @@ const hingeOn = ({ armhole }: TeeHalf): Point => pathPointAtLength(armhole, (2 /
 
 /** Levels at which both pieces may be lengthened: halfway from underarm to waist, and below the waist. */
 const lengthenLevels = (plan: TeePlan, { side }: TeeHalf) => ({
-  above: side[1].from.y + 0.5 * (plan.waistLevel - side[1].from.y),
+  above: (side[0].from.y + plan.waistLevel) / 2,
   below: plan.waistLevel + 0.4 * (plan.hipLevel - plan.waistLevel),
 });
 
@@ -27,7 +27,7 @@ const bodyPiece = (plan: TeePlan, half: TeeHalf, which: 'front' | 'back', bustPo
   const centre = front ? 'centre-front' : 'centre-back';
   const top = pathStart(half.neck);
   const hemCentre: Point = { x: 0, y: plan.hemLevel };
-  const [bustCurve, waistCurve, hipCurve, straight] = half.side;
+  const [waistCurve, hipCurve, straight] = half.side;
   const lengthen = lengthenLevels(plan, half);
   const sideLength = pathLength(half.side);
   return {
@@ -55,11 +55,11 @@ const bodyPiece = (plan: TeePlan, half: TeeHalf, which: 'front' | 'back', bustPo
     notches: [
       { id: `neck-${which}`, edge: 'neck', at: 0.5, strokes: 1 },
       { id: `armhole-${which}`, edge: 'armhole', at: 1 - notchShare, strokes: front ? 1 : 2 },
-      { id: 'waist', edge: 'side', at: pathLength([bustCurve, waistCurve]) / sideLength, strokes: 1 },
+      { id: 'waist', edge: 'side', at: pathLength([waistCurve]) / sideLength, strokes: 1 },
     ],
     grain: {
-      from: { x: 0.4 * waistCurve.to.x, y: half.bustSide.y + 20 },
-      to: { x: 0.4 * waistCurve.to.x, y: plan.hipLevel - 30 },
+      from: { x: 0.62 * waistCurve.to.x, y: half.bustSide.y + 20 },
+      to: { x: 0.62 * waistCurve.to.x, y: plan.hipLevel - 30 },
     },
     levels: [
       level('bust', { x: 0, y: half.bustSide.y }, half.bustSide),

@@ -66,7 +66,7 @@ export interface TeePlan {
     readonly raise: number;
     /** Neck point to centre front at the base of the neck, before lowering. */
     readonly frontDepth: number;
-    /** The whole finished neckline has to be at least this long, for the head to pass its band. */
+    /** The whole finished neckline has to be at least this long, for its band to pass the head and lie outside the base of the neck. */
     readonly leastRound: number;
   };
   readonly shoulder: { readonly length: number; readonly backSlope: number; readonly frontSlope: number };
@@ -122,8 +122,9 @@ const leastHip = 60;
  *
  * Bust, hip and upper arm follow the body. A tee hangs from shoulder blades and chest down to the hip, and cloth
  * passes over the hollow of the back there whoever wears it: the first 26 of hollow at each side seam
- * are not followed. What the waist is hollower than that is, nine tenths of it, up to 22 a seam: so a
- * shapely body gets a drawn-in side and a straight one a straight side. Cloth hangs from what is widest
+ * are not followed. Of what the waist is hollower than that, nine tenths are, up to 22 a seam (less below a low bust); less where the
+ * bust hardly stands out before the chest, for there the front hangs straight: a third at a cup of 15 and under, all at 35.
+ * So a shapely body gets a drawn-in side and a straight one a straight side. Cloth hangs from what is widest
  * above it: the hip is never narrower than the waist, nor more than 40 narrower than the bust.
  */
 const easeFor = (body: TeeMeasures, wished: EaseByLevel, waistShare: number): EaseByLevel => {
@@ -133,7 +134,10 @@ const easeFor = (body: TeeMeasures, wished: EaseByLevel, waistShare: number): Ea
     wished.hip === undefined ? Math.max(body.hipGirth + design.hip, leastWaist, bust - 40) : body.hipGirth + wished.hip;
   const straight = bust + waistShare * (hip - bust);
   const hollow = (straight - leastWaist) / 4;
-  const takenIn = settle(0.9 * (hollow - 26), 0, 22);
+  const followed = settle((body.bustGirth - body.upperBustGirth - 5) / 30, 1 / 3, 1);
+  // A side seam cannot draw in faster than about one in eight below a low bust.
+  const steepest = Math.min(22, 0.12 * Math.max(body.frontWaistLength - body.bustDepth, 0));
+  const takenIn = followed * settle(0.9 * (hollow - 26), 0, steepest);
   const waist =
     wished.waist === undefined ? Math.max(leastWaist, straight - 4 * takenIn) : body.waistGirth + wished.waist;
   return {
@@ -197,7 +201,7 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
   const standsOut =
     (fifth - 2 + body.shoulderLength * Math.cos(backSlope) - acrossBackHalf) / 2 +
     (fifth - 4 + body.shoulderLength * Math.cos(frontSlope) - acrossFrontHalf) / 2;
-  const longer = settle(settle(standsOut, 10, 24) - standsOut, -10, 12);
+  const longer = settle(settle(standsOut, 11, 24) - standsOut, -10, 20);
   const rise = settle(body.neckBaseGirth * 0.054, 16, 26);
   return good({
     ease,
@@ -208,7 +212,7 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
       // A front longer than the back over the bust is cut higher at the neck point as far as a dartless front can take.
       raise: settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 8),
       frontDepth: fifth + 2,
-      leastRound: (body.headGirth + 5) / (band.share * (1 + stretchNeeded)),
+      leastRound: Math.max((body.headGirth + 5) / (1 + stretchNeeded), 1.03 * body.neckBaseGirth) / band.share,
     },
     shoulder: { length: body.shoulderLength + longer, backSlope, frontSlope },
     acrossBackHalf,
