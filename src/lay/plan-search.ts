@@ -1,3 +1,4 @@
+import type { Positions } from './arrangement.ts';
 import { copyArea } from './place.ts';
 import type { PlannedStretch, StretchPlan } from './stretches.ts';
 import { StripSearch } from './strip-search.ts';
@@ -12,6 +13,8 @@ interface Work {
   readonly marginX: number;
   readonly marginY: number;
   rounds: Generator<void, void>;
+  /** The best positions when the plan last stood up to being verified. */
+  proven: Positions;
 }
 
 /** A hair's breadth, as a share of the width, that the search leaves free along the borders. */
@@ -28,7 +31,8 @@ function* startWork(planned: PlannedStretch, seed: number): Generator<void, Work
   );
   const table = fits ? narrow : { ...narrow, strip };
   const search = yield* StripSearch.start(table, seed);
-  return { planned, table, search, marginX: margin, marginY: folded || !fits ? 0 : margin, rounds: search.explore() };
+  const marginY = folded || !fits ? 0 : margin;
+  return { planned, table, search, marginX: margin, marginY, rounds: search.explore(), proven: search.best };
 }
 
 /** The search over all stretches of one way of dividing the work. */
@@ -37,6 +41,7 @@ export class PlanSearch {
   readonly #plan: StretchPlan;
   readonly #works: readonly Work[];
   #next = 0;
+  #compressing = false;
 
   private constructor(problem: LayoutProblem, plan: StretchPlan, works: readonly Work[]) {
     this.#problem = problem;
@@ -59,9 +64,27 @@ export class PlanSearch {
     return false;
   }
 
+  /** The plan as it is has been verified. */
+  prove(): void {
+    for (const work of this.#works) work.proven = work.search.best;
+  }
+
+  /** The plan as it is did not stand up to being verified: goes on from the last that did. */
+  disprove(): void {
+    for (const work of this.#works) work.search.goBackTo(work.proven);
+    this.#begin();
+  }
+
   /** Turns from exploring to compressing. */
   compress(): void {
-    for (const work of this.#works) work.rounds = work.search.compress();
+    this.#compressing = true;
+    this.#begin();
+  }
+
+  #begin(): void {
+    for (const work of this.#works) {
+      work.rounds = this.#compressing ? work.search.compress() : work.search.explore();
+    }
   }
 
   /** Cloth the best plan takes, mm along it. */

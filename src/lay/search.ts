@@ -102,7 +102,11 @@ class Run {
     if (this.best && search.length >= this.best.length) return;
     const layout = search.layout();
     // Without allowance but for rounding: whoever checks the plan by other means must find no overlap either.
-    if (verifyLayout(this.#problem, layout, rounding * this.#problem.cloth.width).length > 0) return;
+    if (verifyLayout(this.#problem, layout, rounding * this.#problem.cloth.width).length > 0) {
+      search.disprove();
+      return;
+    }
+    search.prove();
     this.best = layout;
     this.#toldAt = this.#options.now?.() ?? 0;
     this.#options.report?.(Math.min(1, this.#spent(this.#rounds)), layout);

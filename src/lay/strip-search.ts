@@ -52,6 +52,11 @@ export class StripSearch {
     return this.#best;
   }
 
+  /** Forgets what was found since these positions, which were best then. */
+  goBackTo(positions: Positions): void {
+    this.#best = positions;
+  }
+
   *explore(): Generator<void, void> {
     const a = this.#arrangement;
     let share = coarseCut;
