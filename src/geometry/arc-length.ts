@@ -84,8 +84,14 @@ const kronrodMiddle = 0.20948214108472782;
 const gaussWeights = [0, 0.1294849661688697, 0, 0.27970539148927664, 0, 0.3818300505051189, 0] as const;
 const gaussMiddle = 0.4179591836734694;
 
-/** A cusp halves the error only once a halving; this many reach rounding. */
+/** Halvings that reach rounding even at a cusp. */
 const deepest = 40;
+
+/**
+ * Where the slowest node is this much slower than the fastest the curve may stop and turn back between nodes, which
+ * can fool the two rules into agreeing: a speed that falls to nothing inside falls at some node to a ninth at most.
+ */
+const nearlyStops = 1 / 8;
 
 function integrate(v: Velocity, t0: number, t1: number, depth: number): number {
   const middle = (t0 + t1) / 2;
@@ -93,12 +99,19 @@ function integrate(v: Velocity, t0: number, t1: number, depth: number): number {
   const centre = speedAt(v, middle);
   let kronrod = kronrodMiddle * centre;
   let gauss = gaussMiddle * centre;
+  let slowest = centre;
+  let fastest = centre;
   for (let i = 0; i < 7; i++) {
     const away = half * (nodes[i] as number);
-    const both = speedAt(v, middle - away) + speedAt(v, middle + away);
-    kronrod += (kronrodWeights[i] as number) * both;
-    gauss += (gaussWeights[i] as number) * both;
+    const before = speedAt(v, middle - away);
+    const after = speedAt(v, middle + away);
+    kronrod += (kronrodWeights[i] as number) * (before + after);
+    gauss += (gaussWeights[i] as number) * (before + after);
+    slowest = Math.min(slowest, before, after);
+    fastest = Math.max(fastest, before, after);
   }
-  if (Math.abs(kronrod - gauss) * half <= tolerance.same || depth >= deepest) return kronrod * half;
+  const agreed = Math.abs(kronrod - gauss) * half <= tolerance.same;
+  const steady = slowest >= nearlyStops * fastest || fastest * half <= tolerance.same;
+  if ((agreed && steady) || depth >= deepest) return kronrod * half;
   return integrate(v, t0, middle, depth + 1) + integrate(v, middle, t1, depth + 1);
 }

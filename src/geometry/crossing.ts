@@ -24,7 +24,10 @@ export const segmentCrossings = (a: Segment, b: Segment): Crossing[] => {
   else if (a.kind === 'line') found.push(...lineCubic(a, asCubic(b)));
   else if (b.kind === 'line') found.push(...lineCubic(b, a).map(({ ta, tb }) => ({ ta: tb, tb: ta })));
   else found.push(...cubicCubic(a, b));
-  return found.filter((one, i) => !found.slice(0, i).some((other) => sameCrossing(a, b, one, other)));
+  const meeting = found.filter(
+    ({ ta, tb }) => distance(segmentPointAt(a, ta), segmentPointAt(b, tb)) <= tolerance.same,
+  );
+  return meeting.filter((one, i) => !meeting.slice(0, i).some((other) => sameCrossing(a, b, one, other)));
 };
 
 /** Ends of one that lie on the other: found first, so that a meeting at an end has its parameter exactly 0 or 1. */
@@ -69,7 +72,8 @@ function lineLine(a: Line, b: Line): Crossing[] {
   const v = subtract(b.to, b.from);
   const between = subtract(b.from, a.from);
   const across = cross(u, v);
-  if (across === 0) return [];
+  // Parallel to within rounding: they meet at ends or not at all.
+  if (Math.abs(across) <= 16 * Number.EPSILON * length(u) * length(v)) return [];
   const ta = cross(between, v) / across;
   const tb = cross(between, u) / across;
   return ta >= 0 && ta <= 1 && tb >= 0 && tb <= 1 ? [{ ta, tb }] : [];
@@ -81,7 +85,10 @@ function lineCubic(line: Line, curve: Cubic): Crossing[] {
   const square = dot(along, along);
   if (square === 0) return [];
   const away = (p: Point): number => cross(along, subtract(p, line.from));
-  const roots = bernsteinRoots([away(curve.from), away(curve.control1), away(curve.control2), away(curve.to)]);
+  const distances = [away(curve.from), away(curve.control1), away(curve.control2), away(curve.to)];
+  // A curve that runs along the line all the way shares its ends with it, or the line's.
+  if (distances.every((d) => Math.abs(d) <= tolerance.same * Math.sqrt(square))) return [];
+  const roots = bernsteinRoots(distances);
   return roots
     .map((tb) => ({ ta: dot(along, subtract(segmentPointAt(curve, tb), line.from)) / square, tb }))
     .filter(({ ta }) => ta >= 0 && ta <= 1);

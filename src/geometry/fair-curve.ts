@@ -5,7 +5,7 @@ import type { Cubic, Point } from './types.ts';
  * One fair curve between two points with given directions of travel, of any length but zero. Handles by Hobby's
  * velocity function (J. D. Hobby, Smooth, easy to compute interpolating splines, 1986), which keeps curvature
  * even and draws circles as circles. Where both ends bend the same way no inflection comes in, unless the angle to
- * the chord at one end is under about a tenth of that at the other. Fullness lengthens (over 1) or shortens (under 1)
+ * the chord at one end is under about a fifth of that at the other. Fullness lengthens (over 1) or shortens (under 1)
  * both handles.
  */
 export const fairCurve = (
@@ -50,7 +50,7 @@ function handleLengths(leaving: number, arriving: number, fullness: number): [nu
   return [hold(out, arriving), hold(back, leaving)];
 }
 
-const shortest = 1 / 4;
+const shortest = 1 / 2;
 
 function velocity(theta: number, phi: number): number {
   const root5 = Math.sqrt(5);

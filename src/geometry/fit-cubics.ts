@@ -13,6 +13,12 @@ interface Sample {
   readonly along: Point;
 }
 
+/** Samples along each segment. */
+const looks = 16;
+
+/** Between samples a fit may stray a little more than at them. */
+const atSamples = 0.9;
+
 /** Kinks of less are drawn smooth: a cutter cannot see one degree. */
 const cornerTurn = Math.PI / 180;
 
@@ -51,8 +57,7 @@ function samplesOfRun(run: Path, within: number): Sample[] {
   const first = segmentAt(run, 0);
   const samples: Sample[] = [{ point: first.from, along: segmentTangentAt(first, 0) }];
   for (const segment of run) {
-    // Several a segment, so that no wave of the fit passes between them.
-    const count = segment.kind === 'line' ? 8 : Math.max(8, stepsWithin(segment, within));
+    const count = segment.kind === 'line' ? looks : Math.max(looks, stepsWithin(segment, within));
     for (let i = 1; i <= count; i++) {
       samples.push({ point: segmentPointAt(segment, i / count), along: segmentTangentAt(segment, i / count) });
     }
@@ -103,14 +108,15 @@ function fitRun(samples: readonly Sample[], within: number): Segment[] {
       const { point } = samples[i] as Sample;
       // The quick foot is near enough to pass a sample; only one that seems to fail is searched for.
       const quick = nearerParameter(curve, point, at[i] as number, 3);
-      const near = distance(point, segmentPointAt(curve, quick)) <= within ? quick : nearestParameter(curve, point);
+      const near =
+        distance(point, segmentPointAt(curve, quick)) <= atSamples * within ? quick : nearestParameter(curve, point);
       const off = distance(point, segmentPointAt(curve, near));
       if (off > worst) {
         worst = off;
         worstAt = i;
       }
     }
-    if (worst <= within || samples.length === 2) return [curve];
+    if (worst <= atSamples * within || samples.length === 2) return [curve];
   }
   return [...fitRun(samples.slice(0, worstAt + 1), within), ...fitRun(samples.slice(worstAt), within)];
 }

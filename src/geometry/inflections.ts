@@ -1,5 +1,6 @@
 import { segmentLengths } from './along.ts';
 import { segmentLength } from './arc-length.ts';
+import { distance } from './points.ts';
 import { quadraticRoots } from './roots.ts';
 import { asCubic, partOfSegment, segmentCurvatureAt } from './segments.ts';
 import { sideOf, straightThrough } from './straight.ts';
@@ -53,7 +54,8 @@ export const inflectionParameters = (segment: Segment): number[] => {
 
 /** How far a curve that bends one way strays from its chord, at most. */
 function bulge(curve: Cubic): number {
-  if (curve.from.x === curve.to.x && curve.from.y === curve.to.y) return Infinity;
-  const chord = straightThrough(curve.from, curve.to);
-  return 0.75 * Math.max(Math.abs(sideOf(chord, curve.control1)), Math.abs(sideOf(chord, curve.control2)));
+  const { from, control1, control2, to } = curve;
+  if (from.x === to.x && from.y === to.y) return 0.75 * Math.max(distance(from, control1), distance(from, control2));
+  const chord = straightThrough(from, to);
+  return 0.75 * Math.max(Math.abs(sideOf(chord, control1)), Math.abs(sideOf(chord, control2)));
 }

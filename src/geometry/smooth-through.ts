@@ -12,8 +12,8 @@ export interface EndTangents {
  * A smooth curve through points, one cubic between each two: Hobby's spline (J. D. Hobby 1986, as in METAFONT),
  * whose directions make curvature nearly continuous, weighed by chord length; a free end bends as its
  * neighbour does (curl 1). Two guards keep it from adding bends of its own: at every inner point the direction
- * stays between those of the two chords, and the handles as `fairCurve` holds them. So points that bend one way
- * throughout give a curve that does, unless a nearly straight stretch comes before a sudden bend.
+ * stays well between those of the two chords, and the handles are held as `fairCurve` says. So points that bend one way
+ * throughout give a curve that does, unless the turn at one of them is many times that at the next.
  * Throws on fewer than two points or a point that repeats the one before.
  */
 export const smoothThrough = (points: readonly Point[], { startTangent, endTangent }: EndTangents = {}): Path => {
@@ -32,6 +32,9 @@ export const smoothThrough = (points: readonly Point[], { startTangent, endTange
     return fairCurve(from, directions[i] as Point, to, directions[i + 1] as Point);
   });
 };
+
+/** Each chord is turned away from by at least this share of the turn between them: along a chord a curve cannot bend evenly. */
+const margin = 0.15;
 
 /** The direction at every point. */
 function tangents(points: readonly Point[], startTangent: Point | undefined, endTangent: Point | undefined): Point[] {
@@ -62,9 +65,8 @@ function tangents(points: readonly Point[], startTangent: Point | undefined, end
   const angles = solve(rows);
 
   for (let i = 1; i < last; i++) {
-    const least = Math.min(0, -turn(i));
-    const most = Math.max(0, -turn(i));
-    angles[i] = Math.min(most, Math.max(least, angles[i] as number));
+    const bounds = [-turn(i) * margin, -turn(i) * (1 - margin)] as const;
+    angles[i] = Math.min(Math.max(...bounds), Math.max(Math.min(...bounds), angles[i] as number));
   }
   // A free end follows its neighbour, which may just have been held back.
   if (!startTangent && last > 1) angles[0] = -turn(1) - (angles[1] as number);

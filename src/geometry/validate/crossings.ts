@@ -72,6 +72,8 @@ function plainCrossings(a: readonly Point[], b: readonly Point[], same: boolean)
       const vx = (b[j] as Point).x - q.x;
       const vy = (b[j] as Point).y - q.y;
       const across = ux * vy - uy * vx;
+      // The chords of a segment of no length are rounding, not lines.
+      if (Math.min(Math.hypot(ux, uy), Math.hypot(vx, vy)) <= tolerance.same) continue;
       if (Math.abs(across) <= plain.angle * Math.hypot(ux, uy) * Math.hypot(vx, vy)) continue;
       const t = ((q.x - p.x) * vy - (q.y - p.y) * vx) / across;
       const s = ((q.x - p.x) * uy - (q.y - p.y) * ux) / across;

@@ -8,8 +8,8 @@ import { chordSum, Findings, pointsAlong } from './verdict.ts';
 export const lengthByChords = (path: Path): number =>
   path.reduce((sum, segment) => {
     if (segment.kind === 'line') return sum + chordSum([segment.from, segment.to]);
-    const coarse = chordSum(pointsAlong([segment], 2048));
-    const fine = chordSum(pointsAlong([segment], 4096));
+    const coarse = chordSum(pointsAlong([segment], 8192));
+    const fine = chordSum(pointsAlong([segment], 16384));
     return sum + fine + (fine - coarse) / 3;
   }, 0);
 

@@ -70,13 +70,13 @@ export const runPoints = (numbers: readonly number[]): Point[] => {
   });
 };
 
-/** Points that bend one way throughout: on an ellipse, unevenly spaced. */
+/** Points that bend one way throughout: on an ellipse, unevenly spaced, none of them a sudden corner after a straight stretch. */
 export const convexPoints = (numbers: readonly number[]): Point[] => {
   let angle = at(numbers, 0) * 6;
-  const across = 40 + 160 * at(numbers, 1);
-  const down = 40 + 160 * at(numbers, 2);
+  const across = 60 + 140 * at(numbers, 1);
+  const down = 60 + 140 * at(numbers, 2);
   return [3, 4, 5, 6, 7].map((i) => {
-    angle += 0.1 + 0.9 * at(numbers, i);
+    angle += 0.25 + 0.75 * at(numbers, i);
     return { x: across * Math.cos(angle), y: down * Math.sin(angle) };
   });
 };
