@@ -1,5 +1,5 @@
-import { intersectPaths, line, pathBounds, tolerance } from '../geometry/index.ts';
-import { dartsOf, outlineOf, type Piece } from '../pattern/index.ts';
+import { intersectPaths, line, pathBounds, pathStart, tolerance } from '../geometry/index.ts';
+import { dartsOf, type InnerLine, outlineOf, type Piece } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { torn } from './checks.ts';
 import { type CutEnd, cut } from './cut.ts';
@@ -57,18 +57,28 @@ export const slideAcross = (piece: Piece, y: number, d: number): Result<CutAcros
   if (!made.ok) return made;
   const lower = partBeside(made.value, 'across', 'right');
   const upper = partBeside(made.value, 'across', 'left');
-  const joined = join(slide(made.value, lower, { x: 0, y: d }), marksOnCut(piece, y, upper));
-  const after = joined.formers.reduce((drawn, former) => redraw(drawn, former).piece, joined.piece);
+  const joined = join(slide(made.value, lower, { x: 0, y: d }), marksOnCut(piece, y, lower, upper));
+  const trued = joined.formers.reduce((drawn, former) => redraw(drawn, former).piece, joined.piece);
+  const after = {
+    ...trued,
+    lines: trued.lines.map((inner) => (foldedOver(piece, inner.id, y, d) ? drawnAcross(trued, inner, y + d) : inner)),
+  };
   const problem = torn(after);
   return problem ? { ok: false, problem } : good({ before: piece, joined, after });
 };
 
-/** Marks drawn on the very line of the cut stay with the upper part. */
-const marksOnCut = (piece: Piece, y: number, upper: number) => ({
+const levelOf = (inner: InnerLine): number | null => {
+  const start = pathStart(inner.path).y;
+  return inner.path.every(({ from, to }) => onLevel(from.y, start) && onLevel(to.y, start)) ? start : null;
+};
+
+/**
+ * Marks drawn on the very line of the cut: a lengthening line goes with the lower part, so that the same amount can be
+ * taken out again where it was put in; levels stay with the upper part.
+ */
+const marksOnCut = (piece: Piece, y: number, lower: number, upper: number) => ({
   lines: Object.fromEntries(
-    piece.lines
-      .filter(({ path }) => path.every(({ from, to }) => onLevel(from.y, y) && onLevel(to.y, y)))
-      .map(({ id }) => [id, upper]),
+    piece.lines.filter((inner) => onLevel(levelOf(inner) ?? Infinity, y)).map(({ id }) => [id, lower]),
   ),
   levels: Object.fromEntries(
     piece.levels
@@ -76,5 +86,17 @@ const marksOnCut = (piece: Piece, y: number, upper: number) => ({
       .map(({ id }) => [id, { from: upper, to: upper }]),
   ),
 });
+
+/** Whether a lengthening line lies in what shortening by −d folds out above the cut. */
+const foldedOver = (piece: Piece, id: string, y: number, d: number): boolean => {
+  const inner = piece.lines.find((one) => one.id === id && one.kind === 'lengthen-or-shorten');
+  const level = inner ? levelOf(inner) : null;
+  return level !== null && level > y + d && level < y && !onLevel(level, y);
+};
+
+const drawnAcross = (piece: Piece, inner: InnerLine, y: number): InnerLine => {
+  const [left, right] = crossingsAt(piece, y);
+  return left && right ? { ...inner, path: [line({ x: left.x, y }, { x: right.x, y })] } : inner;
+};
 
 const onLevel = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance.walk;

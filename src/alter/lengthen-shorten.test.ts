@@ -101,7 +101,7 @@ describe('lengthening and shortening', () => {
       girths: [],
     };
     expect(applyAlterations(noWaist, step('above-waist', 30)).refusal?.problem.code).toBe('alter.seam-does-not-walk');
-    const { refusal } = applyAlterations(blouse, step('above-waist', -120));
+    const { refusal } = applyAlterations(blouse, step('above-waist', -140));
     expect(refusal?.problem.code).toBe('alter.no-room');
     const largest = refusal?.largest?.amount as number;
     expect(largest).toBeLessThan(-20);

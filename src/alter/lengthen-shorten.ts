@@ -1,5 +1,5 @@
 import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
+import { dartsOf, type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
 import { held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
@@ -51,6 +51,34 @@ const heights = (garment: Garment, where: Where): readonly { readonly piece: Pie
     if (own !== null) return [{ piece, y: own }];
     return where === 'sleeve' || fromWaist === null ? [] : [{ piece, y: waistOf(piece) + fromWaist }];
   });
+};
+
+/** What shortening must keep clear of by this much, mm: a dart folded over its own leg could not be stitched. */
+const clearance = 2;
+
+/**
+ * How far the cut has to be lowered on all pieces so that what is folded out of none of them holds a dart or a corner;
+ * 0 where it is clear, or where there is no room above the waist.
+ */
+const lowered = (
+  cuts: readonly { readonly piece: Piece; readonly y: number }[],
+  where: Where,
+  amount: number,
+): number => {
+  if (amount >= 0) return 0;
+  const needed = cuts.map(({ piece, y }) => {
+    const marks = [
+      ...piece.runs.map((run) => pathStart(run.path).y),
+      ...dartsOf(piece).flatMap(({ point, legs }) => [point.y, legs[0].y, legs[1].y]),
+    ];
+    return Math.max(...marks.filter((mark) => mark < y)) + clearance - (y + amount);
+  });
+  const down = Math.max(0, ...needed);
+  const room = cuts.map(({ piece, y }) => {
+    const waist = where === 'above-waist' ? levelOf(piece, 'waist')?.from.y : undefined;
+    return (waist ?? y) - y;
+  });
+  return down <= Math.min(...room) ? down : 0;
 };
 
 /** Truing the lower end of a side seam by more than this, mm, is no truing any more. */
@@ -114,8 +142,10 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   const amount = Number(params.amount);
   const tape = createTape();
   const cuts: CutAcross[] = [];
-  for (const { piece, y } of heights(garment, where)) {
-    const made = slideAcross(piece, y, amount);
+  const chosen = heights(garment, where);
+  const down = lowered(chosen, where, amount);
+  for (const { piece, y } of chosen) {
+    const made = slideAcross(piece, y + down, amount);
     if (!made.ok) return made;
     cuts.push(made.value);
   }
