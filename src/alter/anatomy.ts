@@ -1,5 +1,5 @@
 import { distance, intersectPaths, line, type Point, pathBounds, pathEnd, pathStart } from '../geometry/index.ts';
-import { type DartShape, dartOf, hasEdge, landmarkOf, outlineOf, type Piece } from '../pattern/index.ts';
+import { type DartShape, dartOf, landmarkOf, outlineOf, type Piece } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import type { EdgeEnd } from './cut.ts';
 import { type RingRun, ringOf, runIndices } from './ring.ts';
@@ -80,6 +80,3 @@ export const reached = (
   const whole = ring.edgeLengths.get(edge) as number;
   return { end: { edge, at: (best.run.edgeStart + best.at) / whole }, point: best.point };
 };
-
-export const edgeIds = (piece: Piece): readonly string[] =>
-  piece.edges.map(({ id }) => id).filter((id) => hasEdge(piece, id));

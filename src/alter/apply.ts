@@ -15,7 +15,7 @@ const alterationFor = (step: AlterationStep, catalogue: readonly Alteration[]): 
 };
 
 /** Parameters as the alteration wants them: choices left out are the usual ones; amounts are numbers within limits. */
-export const settledParams = (alteration: Alteration, params: Params): Result<Params> => {
+const settledParams = (alteration: Alteration, params: Params): Result<Params> => {
   const settled: Record<string, number | string> = {};
   for (const [name, parameter] of Object.entries(alteration.params)) {
     const given = params[name];
@@ -58,7 +58,7 @@ const notHeld: Readonly<Record<string, string>> = {
 };
 
 /** One alteration applied and everything it holds checked: what does not hold is a problem. */
-export const applyOne = (alteration: Alteration, garment: Garment, params: Params): Result<Applied> => {
+const applyOne = (alteration: Alteration, garment: Garment, params: Params): Result<Applied> => {
   const settled = settledParams(alteration, params);
   if (!settled.ok) return settled;
   const applied = alteration.apply(garment, settled.value);

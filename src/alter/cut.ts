@@ -5,7 +5,6 @@ import {
   insideOutline,
   intersectPaths,
   joinPaths,
-  length,
   line,
   midpoint,
   type Outline,
@@ -81,7 +80,7 @@ export interface CutLine {
 }
 
 /** The parts that meet at a node, clockwise as seen; on the outline from the one that owns what follows to the one that owns what precedes. */
-export interface Meeting {
+interface Meeting {
   readonly point: Point;
   readonly onOutline: boolean;
   readonly parts: readonly number[];
@@ -359,10 +358,6 @@ const assemble = (
   const fragments = outline.map(({ arc, ...stretch }): Fragment => ({ ...stretch, part: face({ kind: 'arc', arc }) }));
   return { piece, ring, fragments, cuts, meetings, parts, motions: parts.map(() => identity) };
 };
-
-/** Length of a cut, mm. */
-export const cutLength = (one: CutLine): number =>
-  one.points.reduce((sum, point, i) => (i === 0 ? 0 : sum + length(subtract(point, one.points[i - 1] as Point))), 0);
 
 export const cutNamed = (pieces: CutPiece, id: string): CutLine => {
   const found = pieces.cuts.find((one) => one.id === id);

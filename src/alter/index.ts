@@ -1,5 +1,4 @@
 export { applyAlterations } from './apply.ts';
 export { type AlterationCache, createAlterationCache } from './cache.ts';
 export { alterationCatalogue } from './catalogue.ts';
-export type { Put } from './put.ts';
 export * from './types.ts';

@@ -1,6 +1,5 @@
 import {
   applyToPath,
-  distance,
   line,
   outlineArea,
   type Path,
@@ -152,6 +151,3 @@ const checkArea = (pieces: CutPiece, after: Piece, puts: readonly Put[]): void =
     throw new Error(`${pieces.piece.id} has an area of ${now} mm² where its parts make ${expected}`);
   }
 };
-
-/** Straight distance a former cut opened, mm. */
-export const openedBy = (former: FormerCut): number => distance(former.before, former.after);

@@ -36,7 +36,7 @@ export interface MarkOwners {
 }
 
 /** Where a point of the outline lies along an edge, mm, darts stepped over. */
-export const alongEdge = (piece: Piece, ring: Ring, edge: string, point: Point): number => {
+const alongEdge = (piece: Piece, ring: Ring, edge: string, point: Point): number => {
   let best = { distance: Infinity, along: 0 };
   for (const index of runIndices(piece.runs, edge)) {
     const run = ring.runs[index] as RingRun;

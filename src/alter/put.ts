@@ -5,7 +5,6 @@ import {
   cross,
   dot,
   invert,
-  length,
   type Point,
   subtract,
   type Transform,
@@ -113,7 +112,3 @@ export const putIn = (pieces: CutPiece): readonly Put[] => {
 };
 
 export const sumOf = (puts: readonly Put[]): number => puts.reduce((sum, { area }) => sum + area, 0);
-
-/** Furthest any two motions take one point apart, mm: whether a cut opened at all. */
-export const apartAt = (point: Point, a: Transform, b: Transform): number =>
-  length(subtract(applyToPoint(a, point), applyToPoint(b, point)));

@@ -84,7 +84,7 @@ const findStretch = (piece: Piece, former: FormerCut): Stretch | null => {
 };
 
 /** The piece with part of one run drawn anew. Notches keep their distance from the unchanged end beyond which they lie; those on the old line go to the nearest place of the new. */
-export const replaceStretch = (piece: Piece, run: number, from: number, to: number, path: Path): Piece => {
+const replaceStretch = (piece: Piece, run: number, from: number, to: number, path: Path): Piece => {
   const ring = ringOf(piece);
   const old = ring.runs[run] as RingRun;
   if (old.run.kind !== 'edge') throw new Error('Only an edge is redrawn');

@@ -24,7 +24,7 @@ export interface Place {
 /** Names what a run belongs to, so that runs of one edge are known to belong together. */
 export const runKey = (run: Run): string => (run.kind === 'edge' ? `edge ${run.edge}` : `mouth ${run.dart}`);
 
-export const isEdge = (run: Run | undefined, edge: string): boolean => run?.kind === 'edge' && run.edge === edge;
+const isEdge = (run: Run | undefined, edge: string): boolean => run?.kind === 'edge' && run.edge === edge;
 
 /** Index of the run an edge begins with: one that no run of the same edge precedes, a dart's mouth passed over. */
 const firstRunOf = (runs: readonly Run[], edge: string): number => {

@@ -10,7 +10,7 @@ import type { Alteration } from './types.ts';
 export const smallBust: Alteration = {
   id: 'small-bust',
   version: 1,
-  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [6, 15] } },
+  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [4, 9] } },
   amount: 'amount',
   holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
   follows: ['centre-facing', 'hem', 'levels'],

@@ -2,9 +2,9 @@ import { pathLength } from '../geometry/index.ts';
 import type { Piece, Seam } from '../pattern/index.ts';
 
 /** Lengths of a piece's edges, mm, darts closed, by edge. */
-export type EdgeLengths = Readonly<Record<string, number>>;
+type EdgeLengths = Readonly<Record<string, number>>;
 
-export const edgeLengthsOf = (piece: Piece): EdgeLengths => {
+const edgeLengthsOf = (piece: Piece): EdgeLengths => {
   const lengths: Record<string, number> = Object.fromEntries(piece.edges.map(({ id }) => [id, 0]));
   for (const run of piece.runs) {
     if (run.kind === 'edge') lengths[run.edge] = (lengths[run.edge] ?? 0) + pathLength(run.path);

@@ -11,7 +11,7 @@ export interface AmountParameter {
 }
 
 /** A choice among places; `usual` is taken where none is given. */
-export interface ChoiceParameter {
+interface ChoiceParameter {
   readonly unit: 'choice';
   readonly choices: readonly string[];
   readonly usual: string;

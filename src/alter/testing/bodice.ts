@@ -41,7 +41,7 @@ export const risingFront: Piece = {
 const hem = 220 + 80 + below;
 
 /** Its back, the side seam as long. */
-export const risingBack: Piece = {
+const risingBack: Piece = {
   ...plainBack,
   runs: plainBack.runs.map((run) => {
     if (run.kind !== 'edge') return run;
