@@ -1,4 +1,4 @@
-import type { Shape, Table } from './table.ts';
+import { pairSize, type Shape, type Table } from './table.ts';
 
 /** Where every copy lies: enough to go back to. */
 export interface Positions {
@@ -52,12 +52,12 @@ export class Arrangement {
 
   /** Depth of `copy` as `shape` at (x, y) in `other`, bulk not counted. */
   depthIn(other: number, shape: number, x: number, y: number): number {
-    const t = this.table;
-    const pair = (this.shape[other] as number) * t.shapes.length + shape;
-    return t.fields.depth(
-      t.pairField[pair] as number,
-      (t.pairSignX[pair] as number) * (x - (this.x[other] as number)) + (t.pairShiftX[pair] as number),
-      (t.pairSignY[pair] as number) * (y - (this.y[other] as number)) + (t.pairShiftY[pair] as number),
+    const { pairs, shapes, fields } = this.table;
+    const pair = ((this.shape[other] as number) * shapes.length + shape) * pairSize;
+    return fields.depth(
+      pairs[pair] as number,
+      (pairs[pair + 1] as number) * (x - (this.x[other] as number)) + (pairs[pair + 2] as number),
+      (pairs[pair + 3] as number) * (y - (this.y[other] as number)) + (pairs[pair + 4] as number),
     );
   }
 

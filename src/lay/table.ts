@@ -1,4 +1,4 @@
-import { DistanceFields } from './distance-fields.ts';
+import { type DistanceFields, DistanceFieldsMaker } from './distance-fields.ts';
 import { gridStep, noFitRegion, toGrid } from './nofit.ts';
 import {
   hullArea,
@@ -56,12 +56,11 @@ export interface Table {
   /** The item of each copy to be laid. */
   readonly copies: Int32Array;
   readonly fields: DistanceFields;
-  /** For shapes a, b at a · shapes + b: the field, and how to enter it: u = sign · (xb − xa) + shift. */
-  readonly pairField: Int32Array;
-  readonly pairSignX: Float64Array;
-  readonly pairSignY: Float64Array;
-  readonly pairShiftX: Float64Array;
-  readonly pairShiftY: Float64Array;
+  /**
+   * For shapes a, b from `pairSize` · (a · shapes + b) on: the field, then how to enter it across and down,
+   * sign and shift: u = sign · (b's place − a's) + shift.
+   */
+  readonly pairs: Float64Array;
   /** By item: how much overlap with it weighs; the square root of its hull's extent. */
   readonly bulk: Float64Array;
   /** Area of all copies. */
@@ -69,6 +68,9 @@ export interface Table {
   /** Nothing nearer than this counts as overlapping in a finished plan; the search aims a little wider. */
   readonly allowed: number;
 }
+
+/** Numbers kept for a pair of shapes. */
+export const pairSize = 5;
 
 interface Base {
   readonly item: number;
@@ -136,13 +138,9 @@ export function* makeTable(strip: Strip): Generator<void, Table> {
   const step = gridStep(2 * extent);
   // Borders may stray by two steps: four apart is apart, and the search aims a little wider.
   const slack = 2 * step;
-  const fields = new DistanceFields(strip.gap + 3 * slack);
+  const fields = new DistanceFieldsMaker(strip.gap + 3 * slack);
   const size = shapes.length;
-  const pairField = new Int32Array(size * size);
-  const pairSignX = new Float64Array(size * size);
-  const pairSignY = new Float64Array(size * size);
-  const pairShiftX = new Float64Array(size * size);
-  const pairShiftY = new Float64Array(size * size);
+  const pairs = new Float64Array(size * size * pairSize);
   const grids = bases.map((base) => toGrid(base.polygon, step));
   const flipped = new Map<string, ReturnType<typeof toGrid>>();
   const flip = (base: number, flipX: number, flipY: number): ReturnType<typeof toGrid> => {
@@ -170,29 +168,23 @@ export function* makeTable(strip: Strip): Generator<void, Table> {
       const swap = (shapes[s] as Shape).base > (shapes[t] as Shape).base;
       const a = shapes[swap ? t : s] as Shape;
       const b = shapes[swap ? s : t] as Shape;
-      const at = s * size + t;
       // Flip both so that a is its base; swapping turns the move round.
-      pairField[at] = fieldOf(a.base, b.base, a.flipX * b.flipX, a.flipY * b.flipY);
-      pairSignX[at] = a.flipX * (swap ? -1 : 1);
-      pairSignY[at] = a.flipY * (swap ? -1 : 1);
-      pairShiftX[at] = a.flipX < 0 ? a.width - b.width : 0;
-      pairShiftY[at] = a.flipY < 0 ? a.height - b.height : 0;
+      const field = fieldOf(a.base, b.base, a.flipX * b.flipX, a.flipY * b.flipY);
+      const sign = swap ? -1 : 1;
+      const shiftX = a.flipX < 0 ? a.width - b.width : 0;
+      const shiftY = a.flipY < 0 ? a.height - b.height : 0;
+      pairs.set([field, a.flipX * sign, shiftX, a.flipY * sign, shiftY], (s * size + t) * pairSize);
       yield;
     }
   }
-  fields.seal();
   const copies = strip.items.flatMap((item, index) => Array.from({ length: item.count }, () => index));
   return {
     strip,
     shapes,
     shapesOf,
     copies: Int32Array.from(copies),
-    fields,
-    pairField,
-    pairSignX,
-    pairSignY,
-    pairShiftX,
-    pairShiftY,
+    fields: fields.make(),
+    pairs,
     bulk: Float64Array.from(strip.items, (item) => Math.sqrt(Math.sqrt(hullArea(item.outline)))),
     area: strip.items.reduce((sum, item) => sum + item.count * Math.abs(polygonArea(item.outline)), 0),
     allowed: slack,
