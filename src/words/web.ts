@@ -93,8 +93,9 @@ export const webWords = {
   saving: {
     saved: 'Saved at {time}.',
     waiting: 'Saving …',
-    unreachable:
-      'Not saved yet: the workroom does not answer. What you typed is kept in this browser and sent when it does.',
+    unreachable: 'Not saved yet; kept in this browser.',
+    seeBoth: 'See both versions',
+    seeWhy: 'See why',
     refused: 'Not saved.',
     again: 'Try to save again',
     undo: 'Undo',

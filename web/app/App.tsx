@@ -9,16 +9,41 @@ import { Header, Shell } from './Shell.tsx';
 import { SettingsProvider, useUnit } from './settings.tsx';
 import { type Workroom, WorkroomProvider } from './workroom.ts';
 
-const First = lazy(() => import('../first/First.tsx'));
-const Home = lazy(() => import('../home/Home.tsx'));
-const Wearers = lazy(() => import('../wearers/Wearers.tsx'));
-const WearerPage = lazy(() => import('../wearers/WearerPage.tsx'));
-const Patterns = lazy(() => import('../patterns/Patterns.tsx'));
-const PatternPage = lazy(() => import('../patterns/PatternPage.tsx'));
-const Cloths = lazy(() => import('../cloths/Cloths.tsx'));
-const ClothPage = lazy(() => import('../cloths/ClothPage.tsx'));
-const NewMake = lazy(() => import('../makes/NewMake.tsx'));
-const MakePage = lazy(() => import('../makes/MakePage.tsx'));
+/** Every page is a part of its own, so that the first one comes fast. */
+const parts = {
+  First: () => import('../first/First.tsx'),
+  Home: () => import('../home/Home.tsx'),
+  Wearers: () => import('../wearers/Wearers.tsx'),
+  WearerPage: () => import('../wearers/WearerPage.tsx'),
+  Patterns: () => import('../patterns/Patterns.tsx'),
+  PatternPage: () => import('../patterns/PatternPage.tsx'),
+  Cloths: () => import('../cloths/Cloths.tsx'),
+  ClothPage: () => import('../cloths/ClothPage.tsx'),
+  NewMake: () => import('../makes/NewMake.tsx'),
+  MakePage: () => import('../makes/MakePage.tsx'),
+} as const;
+
+const First = lazy(parts.First);
+const Home = lazy(parts.Home);
+const Wearers = lazy(parts.Wearers);
+const WearerPage = lazy(parts.WearerPage);
+const Patterns = lazy(parts.Patterns);
+const PatternPage = lazy(parts.PatternPage);
+const Cloths = lazy(parts.Cloths);
+const ClothPage = lazy(parts.ClothPage);
+const NewMake = lazy(parts.NewMake);
+const MakePage = lazy(parts.MakePage);
+
+/** A moment after the first page stands the others are fetched too, so that they open while the program is stopped. */
+const fetchAfter = 1500;
+const useOtherPages = () => {
+  useEffect(() => {
+    const timer = window.setTimeout(() => {
+      for (const part of Object.values(parts)) part().catch(() => undefined);
+    }, fetchAfter);
+    return () => window.clearTimeout(timer);
+  }, []);
+};
 
 const Nowhere = () => {
   const words = problemWords['web.not-here'];
@@ -86,6 +111,7 @@ const useWorkroom = () => {
 export const App = () => {
   const { workroom, setWorkroom, reachable, refusal } = useWorkroom();
   const pathname = usePathname();
+  useOtherPages();
   const route = useMemo(() => routeOf(pathname), [pathname]);
   if (!workroom) {
     const silent = problemWords['web.silent'];

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { Unit } from '../../src/units/index.ts';
 import { problemWords, webWords } from '../../src/words/index.ts';
 import { Choice } from '../parts/Choice.tsx';
@@ -60,7 +60,11 @@ type Folded = 'none' | 'table' | 'words';
 const Silence = () => {
   const reachable = useReachable();
   const sentence = problemWords['web.silent'];
-  return !reachable && sentence ? <Trouble words={sentence} /> : null;
+  return !reachable && sentence ? (
+    <div className="strip strip-silence">
+      <Trouble words={sentence} />
+    </div>
+  ) : null;
 };
 
 interface ShellProps {
@@ -72,9 +76,18 @@ interface ShellProps {
 /** The table and the words beside it. The table is mounted once and outlives every page. */
 export const Shell = ({ unit, header, children }: ShellProps) => {
   const [folded, setFolded] = useState<Folded>('none');
-  useEffect(() => {
-    document.documentElement.dataset.folded = folded;
+  /** Where she was in the words when she folded them away. */
+  const place = useRef(0);
+  useLayoutEffect(() => {
+    const root = document.documentElement;
+    const before = root.dataset.folded;
+    root.dataset.folded = folded;
+    if (before === 'words' && folded !== 'words') window.scrollTo(0, place.current);
   }, [folded]);
+  const fold = (next: Folded) => {
+    if (next === 'words') place.current = window.scrollY;
+    setFolded(next);
+  };
   return (
     <>
       <a className="skip" href="#words">
@@ -83,10 +96,10 @@ export const Shell = ({ unit, header, children }: ShellProps) => {
       {header}
       <Table unit={unit} />
       <section className="folding" aria-label={words.folding}>
-        <button type="button" onClick={() => setFolded(folded === 'table' ? 'none' : 'table')}>
+        <button type="button" onClick={() => fold(folded === 'table' ? 'none' : 'table')}>
           {folded === 'table' ? words.unfoldTable : words.foldTable}
         </button>
-        <button type="button" onClick={() => setFolded(folded === 'words' ? 'none' : 'words')}>
+        <button type="button" onClick={() => fold(folded === 'words' ? 'none' : 'words')}>
           {folded === 'words' ? words.unfoldWords : words.foldWords}
         </button>
       </section>

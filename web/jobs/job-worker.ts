@@ -1,4 +1,5 @@
 /// <reference lib="webworker" />
+import '../no-written-code.ts';
 import { type FromWorker, serveJobs, type ToWorker } from '../../src/jobs/index.ts';
 
 declare const self: DedicatedWorkerGlobalScope;

@@ -25,7 +25,8 @@ export const Passages = ({ children }: { children: ReactNode }) => {
   const heldUntil = useRef(0);
 
   const read = useCallback(() => {
-    if (performance.now() < heldUntil.current) return;
+    // With the words folded away nothing is being read, and what was in hand stays on the table.
+    if (performance.now() < heldUntil.current || document.documentElement.dataset.folded === 'words') return;
     const line = readingLine();
     const tops = [...joined.current].map(([id, element]) => ({ id, top: element.getBoundingClientRect().top }));
     const passed = tops.filter(({ top }) => top <= line).sort((a, b) => b.top - a.top);

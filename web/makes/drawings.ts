@@ -1,4 +1,4 @@
-import { type Drawing, drawBeforeAfter, drawEase, drawLayout, drawSeamWalk } from '../../src/draw/index.ts';
+import { type Drawing, drawBeforeAfter, drawEase, drawLayout, drawSeamWalk, type Mark } from '../../src/draw/index.ts';
 import type { Fit } from '../../src/fit/index.ts';
 import type { Layout, LayoutProblem } from '../../src/lay/index.ts';
 import type { Garment, SeamWalk } from '../../src/pattern/index.ts';
@@ -17,7 +17,7 @@ const only = (garment: Garment, shown: ShownPieces): Garment => {
 
 /** The ids of the pieces a before-and-after shows, in a word. */
 export const papersOf = (drawing: Drawing): string =>
-  drawing.marks.map((mark) => (mark.kind === 'group' ? mark.id : '')).join(' ');
+  drawing.marks.flatMap((mark) => (mark.kind === 'group' ? [mark.id] : [])).join(' ');
 
 /** The em of words that reads when these papers are all seen. */
 const sizeForPapers = (garment: Garment, papers: string): number => {
@@ -29,10 +29,10 @@ const sizeForPapers = (garment: Garment, papers: string): number => {
 /** Amounts stand beside the edges of a piece that lies alone; beside each other there is no room, and words tell them. */
 const withoutAmounts = (drawing: Drawing): Drawing => ({
   ...drawing,
-  marks: drawing.marks.map((mark) =>
+  marks: drawing.marks.flatMap((mark): readonly Mark[] =>
     mark.kind === 'group'
-      ? { ...mark, marks: mark.marks.filter((inner) => inner.kind !== 'text' || inner.ink !== 'changed') }
-      : mark,
+      ? [{ ...mark, marks: mark.marks.filter((inner) => inner.kind !== 'text' || inner.ink !== 'changed') }]
+      : [],
   ),
 });
 
@@ -61,7 +61,7 @@ export const drawChanges = (
   const papers = papersOf(first);
   const textSize = last?.papers === papers ? guess : sizeForPapers(before, papers);
   const drawing = textSize === guess ? first : drawBeforeAfter(old, now, { ...options, textSize });
-  const told = drawing.marks.length > 1 ? withoutAmounts(drawing) : drawing;
+  const told = papers.includes(' ') ? withoutAmounts(drawing) : drawing;
   return { drawing: { ...told, label }, papers, textSize };
 };
 

@@ -3,6 +3,7 @@ import { searchWithMany } from '../../src/jobs/index.ts';
 import type { Layout, LayoutProblem } from '../../src/lay/index.ts';
 import type { Problem } from '../../src/units/index.ts';
 import { startWorker, usefulThreads, type WorkerInHand } from '../jobs/workers.ts';
+import { planShelf } from './plan-shelf.ts';
 
 /** How a search for a layout stands. The plan is the best so far and can be cut from at any time. */
 export interface LayoutSearch {
@@ -21,17 +22,6 @@ const searchSeconds = 20;
 
 /** The same seed gives the same search; what she saw yesterday is what she sees today. */
 const seed = 20261;
-
-/** Plans found in this visit, by their problem, so that going away and back does not lose one. */
-const kept = new Map<string, Layout>();
-const mostKept = 24;
-
-const keep = (key: string, plan: Layout) => {
-  kept.delete(key);
-  kept.set(key, plan);
-  const oldest = kept.size > mostKept ? kept.keys().next() : null;
-  if (oldest && !oldest.done) kept.delete(oldest.value);
-};
 
 /** Searches a layout in threads beside the page, with progress, a better plan whenever there is one, and a way to stop. */
 export const useLayout = () => {
@@ -53,8 +43,7 @@ export const useLayout = () => {
     (problem: LayoutProblem, again: boolean) => {
       end();
       const own = run.current;
-      const key = JSON.stringify(problem);
-      const before = kept.get(key) ?? null;
+      const before = planShelf.find(problem);
       if (before && !again) {
         setSearch({ state: 'done', progress: 1, plan: before, of: problem, refusal: null });
         return;
@@ -63,7 +52,7 @@ export const useLayout = () => {
       workers.current = Array.from({ length: usefulThreads() }, startWorker);
       const better = (plan: Layout | undefined, now: Layout | null): Layout | null => {
         const best = plan && (!now || plan.length < now.length) ? plan : now;
-        if (best) keep(key, best);
+        if (best && best !== now) planShelf.keep(problem, best);
         return best;
       };
       const running = searchWithMany(

@@ -3,7 +3,7 @@ import type { Problem, Result } from '../../src/units/index.ts';
 import { locale, useDraft, useSay } from '../app/settings.tsx';
 import { FieldTrouble } from './FieldTrouble.tsx';
 import { type LengthPurpose, plainUnitWords } from './length-words.ts';
-import { plainUnit, readTyped, shownLength, withUnit } from './written.ts';
+import { namesUnit, plainUnit, readTyped, shownLength, withUnit } from './written.ts';
 
 interface LengthFieldProps {
   readonly label: string;
@@ -69,6 +69,7 @@ export const LengthField = (props: LengthFieldProps) => {
     } else setText(null);
   };
 
+  const value = text ?? shownLength(mm, written, say.unit, purpose, locale);
   const told = speak && problem ? say.problem(problem) : null;
   const described = [hint ? `${id}-hint` : '', told ? `${id}-trouble` : ''].filter(Boolean).join(' ');
   return (
@@ -88,14 +89,14 @@ export const LengthField = (props: LengthFieldProps) => {
           inputMode="text"
           autoComplete="off"
           spellCheck={false}
-          value={text ?? shownLength(mm, written, say.unit, purpose, locale)}
+          value={value}
           aria-invalid={told !== null}
           aria-describedby={described || undefined}
           onChange={(event) => type(event.target.value)}
           onFocus={props.onFocus}
           onBlur={leave}
         />
-        <span>{plainUnitWords(plainUnit(say.unit, purpose))}</span>
+        {!namesUnit(value) && <span>{plainUnitWords(plainUnit(say.unit, purpose))}</span>}
         {props.children}
       </div>
       <FieldTrouble id={`${id}-trouble`} words={told} />

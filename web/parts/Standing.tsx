@@ -58,6 +58,15 @@ const Conflict = ({ entry }: { entry: Entry }) => {
 const typing = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.closest('input[type="text"], textarea') !== null;
 
+const troubleId = (id: string) => `trouble-${id}`;
+
+/** What went wrong stands at the head of the page; the strip that tells of it is in sight wherever she is. */
+const seeTrouble = (id: string) => {
+  const trouble = document.getElementById(troubleId(id));
+  trouble?.scrollIntoView({ block: 'center' });
+  trouble?.focus({ preventScroll: true });
+};
+
 /** How a document stands, and taking back what was done to it. */
 export const Standing = ({ entry }: { entry: Entry }) => {
   const desk = useDesk();
@@ -75,40 +84,54 @@ export const Standing = ({ entry }: { entry: Entry }) => {
 
   const calm = entry.standing === 'saved' || entry.standing === 'waiting' || entry.standing === 'saving';
   return (
-    <div className="standing-place">
-      <div className="verbs">
-        <p className="standing">
-          {entry.standing === 'saved' && say.words(words.saved, { time: say.time(entry.savedAt) })}
-          {(entry.standing === 'waiting' || entry.standing === 'saving') && words.waiting}
-        </p>
-        <button
-          type="button"
-          className="verb verb-quiet"
-          disabled={entry.before.length === 0}
-          onClick={() => desk.undo(entry.id)}
-        >
-          {words.undo}
-        </button>
-        <button
-          type="button"
-          className="verb verb-quiet"
-          disabled={entry.after.length === 0}
-          onClick={() => desk.redo(entry.id)}
-        >
-          {words.redo}
-        </button>
-      </div>
-      <div role="status">
-        {!calm && entry.standing === 'unreachable' && <p className="standing">{words.unreachable}</p>}
-      </div>
-      {entry.standing === 'refused' && entry.refusal && (
-        <Trouble words={{ message: `${words.refused} ${entry.refusal.message}`, remedy: entry.refusal.remedy }}>
-          <button type="button" className="verb" onClick={() => desk.again(entry.id)}>
-            {words.again}
+    <>
+      <div className={calm ? 'strip strip-calm' : 'strip'}>
+        <div className="verbs">
+          <p className="standing" role={calm ? undefined : 'status'}>
+            {entry.standing === 'saved' && say.words(words.saved, { time: say.time(entry.savedAt) })}
+            {(entry.standing === 'waiting' || entry.standing === 'saving') && words.waiting}
+            {entry.standing === 'unreachable' && words.unreachable}
+            {entry.standing === 'refused' && words.refused}
+            {entry.standing === 'conflict' && words.conflict}
+          </p>
+          {entry.standing === 'conflict' && (
+            <button type="button" className="verb verb-quiet" onClick={() => seeTrouble(entry.id)}>
+              {words.seeBoth}
+            </button>
+          )}
+          {entry.standing === 'refused' && (
+            <button type="button" className="verb verb-quiet" onClick={() => seeTrouble(entry.id)}>
+              {words.seeWhy}
+            </button>
+          )}
+          <button
+            type="button"
+            className="verb verb-quiet"
+            disabled={entry.before.length === 0}
+            onClick={() => desk.undo(entry.id)}
+          >
+            {words.undo}
           </button>
-        </Trouble>
-      )}
-      {entry.standing === 'conflict' && <Conflict entry={entry} />}
-    </div>
+          <button
+            type="button"
+            className="verb verb-quiet"
+            disabled={entry.after.length === 0}
+            onClick={() => desk.redo(entry.id)}
+          >
+            {words.redo}
+          </button>
+        </div>
+      </div>
+      <div id={troubleId(entry.id)} tabIndex={-1} className="standing-trouble">
+        {entry.standing === 'refused' && entry.refusal && (
+          <Trouble words={{ message: `${words.refused} ${entry.refusal.message}`, remedy: entry.refusal.remedy }}>
+            <button type="button" className="verb" onClick={() => desk.again(entry.id)}>
+              {words.again}
+            </button>
+          </Trouble>
+        )}
+        {entry.standing === 'conflict' && <Conflict entry={entry} />}
+      </div>
+    </>
   );
 };
