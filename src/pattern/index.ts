@@ -9,9 +9,8 @@ export {
   writePattern,
 } from './document.ts';
 export { notchPlace, pointOnEdge, tangentOnEdge } from './edge.ts';
-export { belowLevel, type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
+export { type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
 export {
-  corners,
   edgeLength,
   edgeOf,
   edgeRuns,
@@ -21,7 +20,6 @@ export {
   outlineOf,
   pieceArea,
   pieceOf,
-  runEnd,
   transformPiece,
 } from './piece.ts';
 export { printedPiece, printedSeams } from './printed.ts';

@@ -3,7 +3,6 @@ import {
   applyToPoint,
   cross,
   distance,
-  dot,
   intersectPaths,
   length,
   line,
@@ -126,10 +125,3 @@ export const finishedGirths = (garment: Garment): readonly FinishedGirth[] =>
       0,
     ),
   }));
-
-/** True where the point lies on the level's side towards which y grows, seen along its line. */
-export const belowLevel = (level: { readonly from: Point; readonly to: Point }, point: Point): boolean => {
-  const along = subtract(level.to, level.from);
-  const down = along.x >= 0 ? { x: -along.y, y: along.x } : { x: along.y, y: -along.x };
-  return dot(subtract(point, level.from), down) > 0;
-};

@@ -4,9 +4,7 @@ import {
   type Outline,
   outlineArea,
   type Path,
-  pathEnd,
   pathLength,
-  pathStart,
   reversePath,
   type Transform,
 } from '../geometry/index.ts';
@@ -95,9 +93,3 @@ export const transformPiece = (piece: Piece, transform: Transform): Piece => {
     lines: piece.lines.map((line) => ({ ...line, path: path(line.path) })),
   };
 };
-
-/** The corners between runs, in outline order: each run's start. */
-export const corners = (piece: Piece) => piece.runs.map((run) => pathStart(run.path));
-
-/** Where a run ends, for walking round. */
-export const runEnd = (run: Run) => pathEnd(run.path);
