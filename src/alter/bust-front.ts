@@ -18,9 +18,10 @@ import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { type DartedFront, dartedFront, reached } from './anatomy.ts';
 import { held, heldEdges, torn } from './checks.ts';
 import { cut } from './cut.ts';
+import { smoothHinge } from './hinge.ts';
 import { type Joined, join } from './join.ts';
 import { motionOf, partAt, partBeside, slide, swing } from './move.ts';
-import { redraw, smoothHinge } from './redraw.ts';
+import { redraw } from './redraw.ts';
 import type { Tape } from './tape.ts';
 import type { Change, Held } from './types.ts';
 

@@ -1,5 +1,4 @@
 import {
-  angleOf,
   distance,
   identity,
   insideOutline,
@@ -11,17 +10,26 @@ import {
   type Path,
   type Point,
   pathPointAtLength,
-  pathTangentAtLength,
   polyline,
   reversePath,
   samePoint,
-  splitPathAtLengths,
-  subtract,
   type Transform,
   tolerance,
 } from '../geometry/index.ts';
 import { dartsOf, outlineOf, type Piece, type Run } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
+import {
+  arcStretch,
+  type CutNode,
+  type HalfEdge,
+  halfKey,
+  type Line,
+  type Stretch,
+  stretches,
+  type Traced,
+  tau,
+  trace,
+} from './faces.ts';
 import { type Place, placeAlongEdge, type Ring, type RingRun, ringOf, settled } from './ring.ts';
 
 /** A cut's end on an edge, at a fraction of its length from its start in outline order. */
@@ -62,13 +70,6 @@ export interface Fragment {
   readonly part: number;
 }
 
-/** A point where cuts end. `arc` counts outline nodes in ring order; -1 inside the piece. */
-interface Node {
-  readonly point: Point;
-  readonly place: Place | null;
-  readonly arc: number;
-}
-
 /** One cut as it lies on the piece, with the part on either hand when walked from its start to its end, as seen. */
 export interface CutLine {
   readonly id: string;
@@ -107,10 +108,6 @@ export interface CutPiece {
   readonly motions: readonly Transform[];
 }
 
-type HalfEdge =
-  | { readonly kind: 'arc'; readonly arc: number }
-  | { readonly kind: 'cut'; readonly cut: number; readonly forward: boolean };
-
 const placeOfEnd = (piece: Piece, ring: Ring, end: CutEnd): Place | null => {
   if ('node' in end) return null;
   if ('edge' in end) {
@@ -121,56 +118,21 @@ const placeOfEnd = (piece: Piece, ring: Ring, end: CutEnd): Place | null => {
   return settled(ring, { run: end.leg === 0 ? mouth : (mouth + 1) % ring.runs.length, at: 0 });
 };
 
-const sameNode = (a: Node, place: Place | null, point: Point): boolean =>
+const sameNode = (a: CutNode, place: Place | null, point: Point): boolean =>
   place === null || a.place === null
     ? place === a.place && samePoint(a.point, point)
     : a.place.run === place.run && (a.place.at === place.at || samePoint(a.point, point));
 
-/** Outline nodes numbered in ring order, inner ones after them. */
-const numbered = (nodes: readonly Node[]): { readonly order: readonly number[]; readonly nodes: readonly Node[] } => {
-  const outer = nodes
+/** Outline nodes in ring order. */
+const ringOrder = (nodes: readonly CutNode[]): readonly number[] =>
+  nodes
     .map((node, index) => ({ node, index }))
     .filter(({ node }) => node.place !== null)
     .sort((a, b) => {
       const [p, q] = [a.node.place as Place, b.node.place as Place];
       return p.run - q.run || p.at - q.at;
-    });
-  const arcs = new Map(outer.map(({ index }, arc) => [index, arc]));
-  return {
-    order: outer.map(({ index }) => index),
-    nodes: nodes.map((node, index) => ({ ...node, arc: arcs.get(index) ?? -1 })),
-  };
-};
-
-/** The outline cut at every node: stretches in ring order, each with the arc (between two nodes) it lies on. */
-const stretches = (
-  ring: Ring,
-  places: readonly Place[],
-): readonly (Omit<Fragment, 'part'> & { readonly arc: number })[] => {
-  const made: (Omit<Fragment, 'part'> & { arc: number })[] = [];
-  let passed = 0;
-  ring.runs.forEach((run, index) => {
-    const here = places.filter((place) => place.run === index).map((place) => place.at);
-    const inside = here.filter((at) => at > 0);
-    if (here.length > inside.length) passed += 1;
-    const bounds = [0, ...inside, run.length];
-    splitPathAtLengths(run.path, inside).forEach((path, step) => {
-      const from = run.edgeStart + (bounds[step] as number);
-      const to = run.edgeStart + (bounds[step + 1] as number);
-      if (step > 0) passed += 1;
-      made.push({ run: index, of: run.run, path, from, to, arc: (passed - 1 + places.length) % places.length });
-    });
-  });
-  return made;
-};
-
-const tau = 2 * Math.PI;
-
-/** How far one has to turn anticlockwise as seen from one direction to another: more than 0, at most a whole turn. */
-const anticlockwise = (from: number, to: number): number => {
-  const turn = (from - to) % tau;
-  return turn <= 0 ? turn + tau : turn;
-};
+    })
+    .map(({ index }) => index);
 
 /**
  * Cuts a piece along lines into parts. Every part keeps the ordered fragments of the outline it owns, each
@@ -183,24 +145,24 @@ const anticlockwise = (from: number, to: number): number => {
  */
 export const cut = (piece: Piece, plan: CutPlan): Result<CutPiece> => {
   const ring = ringOf(piece);
-  const found: Node[] = [];
+  const nodes: CutNode[] = [];
   const nodeOf = (end: CutEnd): number => {
     const place = placeOfEnd(piece, ring, end);
     const point = place
       ? pathPointAtLength((ring.runs[place.run] as RingRun).path, place.at)
       : plan.nodes[(end as { node: string }).node];
     if (!point) throw new Error(`The cuts of ${piece.id} meet at a point that is not named`);
-    const known = found.findIndex((node) => sameNode(node, place, point));
+    const known = nodes.findIndex((node) => sameNode(node, place, point));
     if (known >= 0) return known;
-    found.push({ point, place, arc: -1 });
-    return found.length - 1;
+    nodes.push({ point, place });
+    return nodes.length - 1;
   };
   const ends = plan.cuts.map((one) => ({ id: one.id, from: nodeOf(one.from), to: nodeOf(one.to), via: one.via ?? [] }));
-  const { order, nodes } = numbered(found);
+  const order = ringOrder(nodes);
   if (order.length < 2) throw new Error(`The cuts of ${piece.id} do not go through it`);
   const lines = ends.map((one) => ({
     ...one,
-    points: [(nodes[one.from] as Node).point, ...one.via, (nodes[one.to] as Node).point],
+    points: [(nodes[one.from] as CutNode).point, ...one.via, (nodes[one.to] as CutNode).point],
   }));
   const short = lines.find(({ points }) =>
     points.some((point, i) => i > 0 && samePoint(point, points[i - 1] as Point)),
@@ -210,7 +172,7 @@ export const cut = (piece: Piece, plan: CutPlan): Result<CutPiece> => {
   if (astray) return { ok: false, problem: astray };
   const outline = stretches(
     ring,
-    order.map((index) => (nodes[index] as Node).place as Place),
+    order.map((index) => (nodes[index] as CutNode).place as Place),
   );
   const arcPath = order.map((_, arc) => arcStretch(outline, arc));
   const traced = trace(nodes, order, lines, arcPath);
@@ -231,89 +193,10 @@ const strayingCut = (piece: Piece, points: readonly Point[]): Problem | null => 
   return through ? bad('alter.cut-through-dart', { piece: piece.name, dart: through.id }).problem : null;
 };
 
-type Stretch = ReturnType<typeof stretches>[number];
-type Line = { readonly id: string; readonly from: number; readonly to: number; readonly points: readonly Point[] };
-
-/** The stretches of one arc in order of travel: the arc over the ring's start begins at the list's end. */
-const arcStretch = (outline: readonly Stretch[], arc: number): readonly Stretch[] => {
-  const mine = outline.map((stretch, index) => ({ stretch, index })).filter(({ stretch }) => stretch.arc === arc);
-  const breakAt = mine.findIndex(({ index }, i) => i > 0 && index !== (mine[i - 1]?.index ?? 0) + 1);
-  const ordered = breakAt > 0 ? [...mine.slice(breakAt), ...mine.slice(0, breakAt)] : mine;
-  return ordered.map(({ stretch }) => stretch);
-};
-
-const halfKey = (half: HalfEdge): string =>
-  half.kind === 'arc' ? `arc ${half.arc}` : `cut ${half.cut} ${half.forward ? 'on' : 'back'}`;
-
-const headingOf = (points: readonly Point[], last: boolean): number => {
-  const a = points[last ? points.length - 1 : 0] as Point;
-  const b = points[last ? points.length - 2 : 1] as Point;
-  return angleOf(subtract(b, a));
-};
-
-interface Traced {
-  readonly faces: readonly (readonly HalfEdge[])[];
-  readonly faceOf: ReadonlyMap<string, number>;
-  /** Ways out of each node with the direction they set out in. */
-  readonly out: readonly (readonly { readonly half: HalfEdge; readonly angle: number }[])[];
-  /** Direction back along the arc that arrives at an outline node. */
-  readonly back: readonly (number | null)[];
-}
-
-const trace = (
-  nodes: readonly Node[],
-  order: readonly number[],
-  lines: readonly Line[],
-  arcs: readonly (readonly Stretch[])[],
-): Traced => {
-  const out: { half: HalfEdge; angle: number }[][] = nodes.map(() => []);
-  const back: (number | null)[] = nodes.map(() => null);
-  order.forEach((index, arc) => {
-    const leaving = arcs[arc]?.[0] as Stretch;
-    const arriving = arcs[(arc + order.length - 1) % order.length]?.at(-1) as Stretch;
-    out[index]?.push({ half: { kind: 'arc', arc }, angle: angleOf(pathTangentAtLength(leaving.path, 0)) });
-    const end = arriving.path.at(-1);
-    back[index] = angleOf(pathTangentAtLength(reversePath(end ? [end] : arriving.path), 0));
-  });
-  lines.forEach((one, index) => {
-    out[one.from]?.push({ half: { kind: 'cut', cut: index, forward: true }, angle: headingOf(one.points, false) });
-    out[one.to]?.push({ half: { kind: 'cut', cut: index, forward: false }, angle: headingOf(one.points, true) });
-  });
-  const next = (half: HalfEdge): HalfEdge => {
-    const line = half.kind === 'cut' ? (lines[half.cut] as Line) : null;
-    const at = line
-      ? (half as { forward: boolean }).forward
-        ? line.to
-        : line.from
-      : (order[((half as { arc: number }).arc + 1) % order.length] as number);
-    const reverse = line ? headingOf(line.points, (half as { forward: boolean }).forward) : (back[at] as number);
-    // A part never lies outside the outline, so on the outline what arrives along it is passed over.
-    const ways = (out[at] ?? []).map((way) => ({ way, turn: anticlockwise(reverse, way.angle) }));
-    const best = ways.reduce((a, b) => (b.turn < a.turn ? b : a));
-    return best.way.half;
-  };
-  const faces: HalfEdge[][] = [];
-  const faceOf = new Map<string, number>();
-  for (const start of out.flat().map(({ half }) => half)) {
-    if (faceOf.has(halfKey(start))) continue;
-    const face: HalfEdge[] = [];
-    let half = start;
-    do {
-      // Every line is followed by one other and follows one other; else the cuts lie on one another.
-      if (faceOf.has(halfKey(half))) throw new Error('Two cuts leave a point in one direction');
-      face.push(half);
-      faceOf.set(halfKey(half), faces.length);
-      half = next(half);
-    } while (halfKey(half) !== halfKey(start));
-    faces.push(face);
-  }
-  return { faces, faceOf, out, back };
-};
-
 const assemble = (
   piece: Piece,
   ring: Ring,
-  nodes: readonly Node[],
+  nodes: readonly CutNode[],
   lines: readonly Line[],
   outline: readonly Stretch[],
   arcs: readonly (readonly Stretch[])[],

@@ -8,6 +8,7 @@ import {
   pathStart,
   samePoint,
   type Transform,
+  tolerance,
 } from '../geometry/index.ts';
 import type { Piece, Run } from '../pattern/index.ts';
 import type { CutPiece, Fragment } from './cut.ts';
@@ -147,7 +148,7 @@ const checkArea = (pieces: CutPiece, after: Piece, puts: readonly Put[]): void =
   const now = outlineArea(after.runs.flatMap((run) => run.path));
   const expected = before + sumOf(puts);
   const size = Math.abs(before) + puts.reduce((sum, { area }) => sum + Math.abs(area), 0);
-  if (Math.abs(now - expected) > areaShare * size + 1e-3) {
+  if (Math.abs(now - expected) > areaShare * size + tolerance.area) {
     throw new Error(`${pieces.piece.id} has an area of ${now} mm² where its parts make ${expected}`);
   }
 };

@@ -3,8 +3,8 @@ import { dartsOf, type Garment, type Piece, pieceOf, type SeamSide } from '../pa
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
 import { held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
+import { moveCorner } from './corner.ts';
 import { girthChanges } from './girths.ts';
-import { moveCorner } from './redraw.ts';
 import { runIndices } from './ring.ts';
 import { createTape, type Tape, walked } from './tape.ts';
 import type { Alteration, Applied, Change, Held, Params } from './types.ts';

@@ -23,6 +23,8 @@ export const tolerance = {
   walk: 1e-3,
   /** A dart's legs may differ by at most this, so that it folds flat. */
   leg: 0.1,
+  /** mm²: an altered piece's area is what it was plus what was put in, to this before truing, either side. */
+  area: 1e-3,
   /** A finished girth drafted for a body may differ from body + ease by at most this. */
   girth: 1,
   /** A layout may overlap by at most this: pieces for layout are flattened outward, so real overlap is none. */

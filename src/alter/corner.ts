@@ -1,0 +1,48 @@
+import {
+  add,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathStart,
+  pathTangentAtLength,
+  scale,
+  subtract,
+} from '../geometry/index.ts';
+import type { Piece } from '../pattern/index.ts';
+import { runIndices } from './ring.ts';
+
+/** Moves the corner at one end of an edge along the edge's own direction by some mm; the neighbour's end goes with it. */
+export const moveCorner = (piece: Piece, edge: string, end: 'start' | 'end', by: number): Piece => {
+  const indices = runIndices(piece.runs, edge);
+  const index = (end === 'end' ? indices.at(-1) : indices[0]) as number;
+  const count = piece.runs.length;
+  const other = (index + (end === 'end' ? 1 : count - 1)) % count;
+  const own = piece.runs[index]?.path as Path;
+  const corner = end === 'end' ? pathEnd(own) : pathStart(own);
+  const along = end === 'end' ? pathTangentAtLength(own, pathLength(own)) : scale(pathTangentAtLength(own, 0), -1);
+  const to = add(corner, scale(along, by));
+  return {
+    ...piece,
+    runs: piece.runs.map((run, i) => {
+      if (i === index) return { ...run, path: withEnd(run.path, end, to) };
+      return i === other ? { ...run, path: withEnd(run.path, end === 'end' ? 'start' : 'end', to) } : run;
+    }),
+  };
+};
+
+/** The last (or first) segment drawn to another end, its handle there moved along. */
+const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path => {
+  const index = end === 'end' ? path.length - 1 : 0;
+  return path.map((segment, i) => {
+    if (i !== index) return segment;
+    if (end === 'end') {
+      const by = subtract(to, segment.to);
+      return segment.kind === 'line' ? { ...segment, to } : { ...segment, control2: add(segment.control2, by), to };
+    }
+    const by = subtract(to, segment.from);
+    return segment.kind === 'line'
+      ? { ...segment, from: to }
+      : { ...segment, control1: add(segment.control1, by), from: to };
+  });
+};
