@@ -1,4 +1,4 @@
-import '../no-written-code.ts';
+/// <reference lib="webworker" />
 import '../no-written-code.ts';
 import { type FromWorker, serveJobs, type ToWorker } from '../../src/jobs/index.ts';
 

@@ -1,4 +1,4 @@
-import '../no-written-code.ts';
+/// <reference lib="webworker" />
 import '../no-written-code.ts';
 import { type PrintedPattern, type PrintRequest, printPdf } from '../../src/formats/index.ts';
 import type { Result } from '../../src/units/index.ts';
