@@ -140,7 +140,7 @@ const ringOrder = (nodes: readonly CutNode[]): readonly number[] =>
  * Computational Geometry, ch. 2): walk with the part on the right hand, and at every node take the first
  * line anticlockwise from the one arrived on.
  *
- * Problems `alter.cut-too-short` where a cut has no length, `alter.cut-leaves-piece` and
+ * Problems `alter.cut-not-through` where the cuts do not divide it, `alter.cut-too-short` where one has no length, `alter.cut-leaves-piece` and
  * `alter.cut-through-dart` where it runs where it must not. Cuts meet only at named nodes. Throws on an edge, dart or node that is not there.
  */
 export const cut = (piece: Piece, plan: CutPlan): Result<CutPiece> => {
@@ -159,7 +159,8 @@ export const cut = (piece: Piece, plan: CutPlan): Result<CutPiece> => {
   };
   const ends = plan.cuts.map((one) => ({ id: one.id, from: nodeOf(one.from), to: nodeOf(one.to), via: one.via ?? [] }));
   const order = ringOrder(nodes);
-  if (order.length < 2) throw new Error(`The cuts of ${piece.id} do not go through it`);
+  const ways = ends.map(({ from, to }) => `${Math.min(from, to)} ${Math.max(from, to)}`);
+  if (order.length < 2 || new Set(ways).size < ways.length) return bad('alter.cut-not-through', { piece: piece.name });
   const lines = ends.map((one) => ({
     ...one,
     points: [(nodes[one.from] as CutNode).point, ...one.via, (nodes[one.to] as CutNode).point],

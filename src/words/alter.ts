@@ -62,6 +62,10 @@ export const alterProblems: ProblemCatalogue = {
     message: 'A level cut at that height does not go straight through {piece} from one edge to another.',
     remedy: 'Choose another place to cut.',
   },
+  'alter.cut-not-through': {
+    message: 'The cuts on {piece} do not divide it.',
+    remedy: 'Let them end at different places of its outline.',
+  },
   'alter.cut-too-short': {
     message: 'A cut on {piece} would have no length.',
     remedy: 'Look whether its marks lie where they should.',
