@@ -12,6 +12,7 @@ export const runTool = (
   const done = spawnSync(join(root, 'node_modules', '.bin', name), args, {
     cwd: root,
     encoding: 'utf8',
+    maxBuffer: 2 ** 28,
     shell: process.platform === 'win32',
   });
   return { status: done.status ?? 1, printed: `${done.stdout}${done.stderr}${done.error ?? ''}` };
