@@ -57,7 +57,7 @@ describe('the house', () => {
       {
         'src/geometry/planted-down.ts':
           "import { alterationCatalogue } from '../alter/index.ts';\nexport const planted = alterationCatalogue;\n",
-        'src/alter/planted-past.ts': "import { line } from '../geometry/segment.ts';\nexport const planted = line;\n",
+        'src/alter/planted-past.ts': "import { line } from '../geometry/segments.ts';\nexport const planted = line;\n",
         'src/fit/planted-file.ts': "import { readFileSync } from 'node:fs';\nexport const planted = readFileSync;\n",
         'test/oracle/planted-ask.ts':
           "import { line } from '../../src/geometry/index.ts';\nexport const planted = line;\n",
