@@ -180,7 +180,7 @@ const properties: readonly Property[] = [
     what: 'blend of smooth runs',
     numbers: 13,
     runs: 30,
-    measured: 3e-11,
+    measured: 6e-12,
     validate: (n, place) => {
       const path = applyToPath(place, smoothRun(n));
       const reach = (i: number): number => pathLength(path) * (0.03 + 0.1 * (n[i] ?? 0));
