@@ -1,6 +1,9 @@
 import {
+  type Bounds,
   nearestOnPath,
   type Path,
+  type Point,
+  pathBounds,
   pathLength,
   pathPointAtLength,
   type Segment,
@@ -16,7 +19,14 @@ const step = 4;
 export const differingStretches = (path: Path, other: Path): readonly Path[] => {
   if (path.every((segment) => other.some((twin) => sameSegment(segment, twin)))) return [];
   const length = pathLength(path);
-  const differs = (at: number): boolean => nearestOnPath(other, pathPointAtLength(path, at)).distance > tolerance.holds;
+  // Only a segment whose bounds come that near can hold the nearest point: a slider has no time for the others.
+  const boxes = other.map((segment) => ({ segment, bounds: pathBounds([segment]) }));
+  const differs = (at: number): boolean => {
+    const point = pathPointAtLength(path, at);
+    return !boxes.some(
+      ({ segment, bounds }) => nearBounds(point, bounds) && nearestOnPath([segment], point).distance <= tolerance.holds,
+    );
+  };
   const count = Math.max(2, Math.ceil(length / step));
   const stretches: Path[] = [];
   let start: number | null = differs(0) ? 0 : null;
@@ -32,6 +42,12 @@ export const differingStretches = (path: Path, other: Path): readonly Path[] => 
   if (start !== null) stretches.push(subPath(path, start, length));
   return stretches;
 };
+
+const nearBounds = ({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  x >= minX - tolerance.holds &&
+  x <= maxX + tolerance.holds &&
+  y >= minY - tolerance.holds &&
+  y <= maxY + tolerance.holds;
 
 /** Between a place that is the same and one that differs, where the difference begins. */
 const edgeBetween = (same: number, different: number, differs: (at: number) => boolean): number => {
