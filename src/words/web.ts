@@ -97,6 +97,7 @@ export const webWords = {
     seeBoth: 'See both versions',
     seeWhy: 'See why',
     refused: 'Not saved.',
+    strange: 'The workroom gave an answer this page does not understand ({status}).',
     again: 'Try to save again',
     undo: 'Undo',
     redo: 'Do again',

@@ -1,4 +1,4 @@
-import type { ProblemWords } from '../../src/words/index.ts';
+import { fill, type ProblemWords, webWords } from '../../src/words/index.ts';
 
 /** A document as the workroom keeps it. `revision` counts its saves; `body` is the document itself. */
 export interface StoredDocument<Body = unknown> {
@@ -36,7 +36,7 @@ interface ErrorBody {
 
 const wordsOf = (body: ErrorBody | null, status: number): ProblemWords => {
   const told = body?.error ?? body?.problem;
-  return { message: told?.message ?? `The workroom answered with ${status}.`, remedy: told?.remedy ?? '' };
+  return { message: told?.message ?? fill(webWords.saving.strange, { status }, 'cm'), remedy: told?.remedy ?? '' };
 };
 
 const readJson = async (response: Response): Promise<unknown> => {

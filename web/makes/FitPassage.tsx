@@ -1,7 +1,5 @@
 import { useMemo } from 'react';
 import type { Fit, Way } from '../../src/fit/index.ts';
-import type { Make } from '../../src/make/index.ts';
-import type { AlterationStep } from '../../src/pattern/index.ts';
 import { bodyWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
 import { locale, useSay } from '../app/settings.tsx';
@@ -13,18 +11,9 @@ import { fitAsAltered } from './altered-ease.ts';
 import { drawFit } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
+import { withWay } from './steps.ts';
 
 const words = webWords.make.fit;
-
-/** The make in this way's size, with its suggested alterations in place of earlier suggestions; her own steps stay. */
-export const withWay = (make: Make, way: Way): Make => {
-  const suggested = way.alterations.map(
-    ({ id, alteration, version, params }): AlterationStep => ({ id, alteration, version, on: true, params }),
-  );
-  const taken = new Set(['full-bust', 'small-bust', ...suggested.map((step) => step.id)]);
-  const hers = make.steps.filter((step) => !taken.has(step.id));
-  return { ...make, size: way.startingSize, steps: [...suggested, ...hers] };
-};
 
 const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; fit: Fit }) => {
   const say = useSay();
@@ -48,7 +37,7 @@ const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; f
       <button
         type="button"
         className={recommended && make.size === null ? 'verb verb-next' : 'verb'}
-        onClick={() => change((before) => withWay(before, way), `way ${way.startingSize}`)}
+        onClick={() => change((before) => withWay(before, way, fit.ways), `way ${way.startingSize}`)}
       >
         {say.words(way.alterations.length > 0 ? words.takeWith : words.take, { size: way.startingSize })}
       </button>

@@ -1,8 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { alterationCatalogue } from '../../src/alter/index.ts';
+import type { Way } from '../../src/fit/index.ts';
 import { makeSchema } from '../../src/make/index.ts';
 import { newMake } from '../app/documents.ts';
-import { addStep, alterationOf, changeStep, moveStep, newStep, removeStep, setParam, sliderRange } from './steps.ts';
+import {
+  addStep,
+  alterationOf,
+  changeStep,
+  moveStep,
+  newStep,
+  removeStep,
+  setParam,
+  sliderRange,
+  withWay,
+} from './steps.ts';
 
 const start = newMake('Blouse', 'w', 'house:blouse', null, 'a4');
 const [first, second] = alterationCatalogue;
@@ -36,6 +47,34 @@ describe('an alteration list', () => {
     const again = addStep(make, second);
     expect(new Set(again.steps.map((step) => step.id)).size).toBe(3);
     expect(makeSchema.safeParse(again).success).toBe(true);
+  });
+
+  it('takes a way’s suggestions in place of another’s and keeps what she added', () => {
+    const bust = { id: 'full-bust', alteration: 'full-bust', version: 1, on: true, params: { amount: 12 } };
+    const length = {
+      ...bust,
+      id: 'length-sleeve',
+      alteration: 'lengthen-shorten',
+      params: { amount: 20, where: 'sleeve' },
+    };
+    const way = (startingSize: string, ...alterations: (typeof bust | typeof length)[]): Way => ({
+      startingSize,
+      front: startingSize,
+      back: startingSize,
+      blend: [],
+      ease: [],
+      alterations: alterations.map((one) => ({ ...one, total: 24, perPiece: 12, count: 2 })),
+      minutes: 0,
+      reasons: [],
+    });
+    const ways = [way('4', bust, length), way('5', length)];
+    const [four, five] = ways;
+    if (!four || !five) throw new Error('two ways are needed');
+    const taken = withWay(addStep(start, second), four, ways);
+    expect([taken.size, ...taken.steps.map((step) => step.id)]).toEqual(['4', 'full-bust', 'length-sleeve', 's1']);
+    const other = withWay(taken, five, ways);
+    expect([other.size, ...other.steps.map((step) => step.id)]).toEqual(['5', 'length-sleeve', 's1']);
+    expect(makeSchema.safeParse(other).success).toBe(true);
   });
 
   it('has slider stops inside the limits in either unit', () => {

@@ -1,4 +1,5 @@
 import { type Alteration, type AmountParameter, alterationCatalogue } from '../../src/alter/index.ts';
+import type { Way } from '../../src/fit/index.ts';
 import type { Make } from '../../src/make/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { millimetresPer, type Unit } from '../../src/units/index.ts';
@@ -60,6 +61,22 @@ export const moveStep = (make: Make, id: string, by: -1 | 1): Make =>
     const rest = steps.filter((step) => step.id !== id);
     return [...rest.slice(0, to), moved, ...rest.slice(to)];
   });
+
+/**
+ * The make in a way's size, its suggested alterations first and in place of what any of the ways suggested before;
+ * what she added herself stays.
+ */
+export const withWay = (make: Make, way: Way, ways: readonly Way[]): Make => {
+  const suggested = way.alterations.map(
+    ({ id, alteration, version, params }): AlterationStep => ({ id, alteration, version, on: true, params }),
+  );
+  const ofWays = new Set(ways.flatMap((one) => one.alterations.map(({ id }) => id)));
+  return {
+    ...make,
+    size: way.startingSize,
+    steps: [...suggested, ...make.steps.filter((step) => !ofWays.has(step.id))],
+  };
+};
 
 /** One stop of a slider, mm: a millimetre, or a sixteenth of an inch. */
 export const sliderStop = (unit: Unit): number => (unit === 'cm' ? 1 : millimetresPer.in / 16);
