@@ -60,7 +60,12 @@ module.exports = {
       from: { path: '^test/oracle/' },
       to: { path: '^(src|web|demo)/' },
     },
-    { name: 'src-knows-no-page', severity: 'error', from: { path: '^src/', pathNot: tests }, to: { path: '^(web|test|bench)/' } },
+    {
+      name: 'src-knows-no-page',
+      severity: 'error',
+      from: { path: '^src/', pathNot: tests },
+      to: { path: '^(web|test|bench)/' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
