@@ -33,12 +33,18 @@ const crossingsAt = (piece: Piece, y: number) => {
     .sort((a, b) => a.x - b.x);
 };
 
+/** Heights of what must not be folded out: darts, and the levels of the body. */
+export const heightsOnPiece = (piece: Piece): readonly number[] => [
+  ...dartsOf(piece).flatMap(({ point, legs }) => [point.y, legs[0].y, legs[1].y]),
+  ...piece.levels.flatMap(({ from, to }) => [from.y, to.y]),
+];
+
 /**
  * Cuts a piece square to its grain at a height and slides the lower part by d along the grain: the trade's
  * lengthening line. Straight edges are drawn anew from corner to corner, curves blended.
  *
  * Problems: `alter.cut-through-dart`, `alter.cut-not-clear` where the line does not go across between two edges,
- * `alter.no-room` where shortening would lay the lower part over a corner or a dart, `alter.grain-not-along`,
+ * `alter.no-room` where shortening would fold out a corner, a dart or a level of the body, `alter.grain-not-along`,
  * `alter.tears`.
  */
 export const slideAcross = (piece: Piece, y: number, d: number): Result<CutAcross> => {
@@ -50,7 +56,7 @@ export const slideAcross = (piece: Piece, y: number, d: number): Result<CutAcros
   if (d < 0) {
     const above = crossingsAt(piece, y + d);
     const same = above.length === 2 && above.every(({ end }, i) => end?.edge === ends[i]?.end?.edge);
-    const clear = dartsOf(piece).every(({ point, legs }) => [point, ...legs].every((at) => at.y < y + d || at.y > y));
+    const clear = heightsOnPiece(piece).every((at) => at <= y + d + tolerance.walk || at >= y - tolerance.walk);
     if (!same || !clear) return bad('alter.no-room', { piece: piece.name, amount: { mm: -d } });
   }
   const made = cut(piece, { nodes: {}, cuts: [{ id: 'across', from: left.end as CutEnd, to: right.end as CutEnd }] });

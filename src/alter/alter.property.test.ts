@@ -22,6 +22,7 @@ console.log(`alter properties: fresh seed ${fresh}`);
 
 const garments: readonly Garment[] = [
   ...(housePattern('blouse')?.pattern().sizes ?? []).map(({ garment }) => garment),
+  ...(housePattern('tee')?.pattern().sizes ?? []).slice(4, 6).map(({ garment }) => garment),
   risingGarment,
 ];
 const mirrors = garments.map(mirrored);
@@ -182,7 +183,9 @@ describe('done and undone', () => {
 
 describe('refusals', () => {
   it('are few in the usual range: at most one case in ten', () => {
-    const blouses = garments.slice(0, -1);
+    const blouses = garments
+      .filter(({ pieces }) => pieces.some(({ role, darts }) => role === 'front' && darts.length > 0))
+      .slice(0, -1);
     const tried: Record<string, { cases: number; refused: number }> = {};
     const count = (key: string, refused: boolean) => {
       const row = tried[key] ?? { cases: 0, refused: 0 };
@@ -211,20 +214,16 @@ describe('refusals', () => {
   it('name a largest amount that holds, and next to which half a millimetre more does not', () => {
     always(
       8,
-      fc.property(
-        fc.nat({ max: garments.length - 2 }),
-        fc.double({ min: 12, max: 40, noNaN: true }),
-        (index, amount) => {
-          const small = (by: number) =>
-            applyAlterations(garmentAt(index), asSteps([{ alteration: 'small-bust', params: { amount: by } }]));
-          const { refusal } = small(amount);
-          if (!refusal) return;
-          const largest = refusal.largest?.amount as number;
-          expect(largest).toBeLessThan(amount);
-          expect(small(largest).refusal).toBeNull();
-          expect(small(largest + 0.5).refusal).not.toBeNull();
-        },
-      ),
+      fc.property(fc.nat({ max: 8 }), fc.double({ min: 12, max: 40, noNaN: true }), (index, amount) => {
+        const small = (by: number) =>
+          applyAlterations(garmentAt(index), asSteps([{ alteration: 'small-bust', params: { amount: by } }]));
+        const { refusal } = small(amount);
+        if (!refusal) return;
+        const largest = refusal.largest?.amount as number;
+        expect(largest).toBeLessThan(amount);
+        expect(small(largest).refusal).toBeNull();
+        expect(small(largest + 0.5).refusal).not.toBeNull();
+      }),
     );
   });
 });

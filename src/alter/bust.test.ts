@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { housePattern } from '../drafting/index.ts';
-import { angleOf, distance, type Point, subtract } from '../geometry/index.ts';
+import { angleOf, distance, line, type Point, subtract } from '../geometry/index.ts';
 import {
   dartOf,
   edgeLength,
@@ -17,6 +17,8 @@ import { applyAlterations } from './index.ts';
 import { risingFront, risingGarment, setBack } from './testing/bodice.ts';
 import { sharpest } from './testing/compare.ts';
 import type { Altered } from './types.ts';
+
+const at = (x: number, y: number): Point => ({ x, y });
 
 const step = (alteration: string, amount: number) => [
   { id: 's1', alteration, version: 1, on: true, params: { amount } },
@@ -111,6 +113,60 @@ describe('full bust', () => {
   });
 });
 
+describe('what is sewn to the centre', () => {
+  /** A button stand: a strip as long as the centre front, which runs up while the front's runs down the strip's other way. */
+  const stand: Piece = {
+    id: 'stand',
+    name: 'Button stand',
+    role: 'other',
+    cut: [{ layer: 'shell', count: 2, mirrored: true }],
+    runs: [
+      { kind: 'edge', edge: 'top', path: [line(at(0, 0), at(40, 0))] },
+      { kind: 'edge', edge: 'centre', path: [line(at(40, 0), at(40, 520))] },
+      { kind: 'edge', edge: 'hem', path: [line(at(40, 520), at(0, 520))] },
+      { kind: 'edge', edge: 'front', path: [line(at(0, 520), at(0, 0))] },
+    ],
+    edges: ['top', 'centre', 'hem', 'front'].map((id) => ({ id, finish: 'seam', allowance: 15 })),
+    darts: [],
+    notches: [],
+    grain: { from: at(20, 20), to: at(20, 500) },
+    levels: [],
+    landmarks: [{ id: 'lowest-button', at: at(20, 480) }],
+    lines: [],
+  };
+  const buttoned: Garment = {
+    ...risingGarment,
+    pieces: [...risingGarment.pieces, stand],
+    seams: [
+      ...risingGarment.seams,
+      {
+        id: 'stand',
+        a: { piece: 'front', edge: 'centre-front', reversed: true },
+        b: { piece: 'stand', edge: 'centre', reversed: false },
+        easeMin: 0,
+        easeMax: 0,
+        how: 'plain',
+        notches: [],
+      },
+    ],
+  };
+
+  it('drops with it, cut at the same place, and still walks', () => {
+    const altered = done(buttoned, 'full-bust', 16);
+    const { v } = formulas(risingFront, 16);
+    const after = altered.garment.pieces[2] as Piece;
+    for (const edge of ['centre', 'front']) expect(edgeLength(after, edge)).toBeCloseTo(520 + v, 6);
+    expect(landmarkOf(after, 'lowest-button')?.y).toBeCloseTo(480 + v, 6);
+    expect(walkAll(altered.garment).at(-1)?.meets).toBe(true);
+    expect(altered.pieces[2]?.puts.map(({ kind }) => kind)).toEqual(['band']);
+  });
+
+  it('is untouched where it is not sewn there', () => {
+    const short: Garment = { ...buttoned, seams: risingGarment.seams };
+    expect(done(short, 'full-bust', 16).garment.pieces[2]).toBe(stand);
+  });
+});
+
 describe('small bust', () => {
   it('is the reverse: less width, a shallower dart', () => {
     const { garment } = done(risingGarment, 'small-bust', 6);
@@ -136,8 +192,6 @@ describe('small bust', () => {
     expect(dartAngle(risingFront, at(95, 285)) + theta).toBeLessThan(0);
   });
 });
-
-const at = (x: number, y: number): Point => ({ x, y });
 
 describe('refusals of the bust alterations', () => {
   const without = (change: (piece: Piece) => Piece): Garment => ({

@@ -1,7 +1,7 @@
 import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { dartsOf, type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
+import { type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
-import { type CutAcross, slideAcross } from './across.ts';
+import { type CutAcross, heightsOnPiece, slideAcross } from './across.ts';
 import { held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { moveCorner } from './corner.ts';
 import { girthChanges } from './girths.ts';
@@ -53,31 +53,26 @@ const heights = (garment: Garment, where: Where): readonly { readonly piece: Pie
   });
 };
 
-/** What shortening must keep clear of by this much, mm: a dart folded over its own leg could not be stitched. */
+/** What is folded out keeps this much clear of darts and levels, mm. */
 const clearance = 2;
 
+const cornersAndMarks = (piece: Piece): readonly number[] => [
+  ...piece.runs.map((run) => pathStart(run.path).y),
+  ...heightsOnPiece(piece),
+];
+
 /**
- * How far the cut has to be lowered on all pieces so that what is folded out of none of them holds a dart or a corner;
- * 0 where it is clear, or where there is no room above the waist.
+ * How far the cut has to be lowered on all pieces so that what is folded out of none of them holds a dart, a corner or
+ * a level; 0 where it is clear, or where there is no room for it above the next of those.
  */
-const lowered = (
-  cuts: readonly { readonly piece: Piece; readonly y: number }[],
-  where: Where,
-  amount: number,
-): number => {
+const lowered = (cuts: readonly { readonly piece: Piece; readonly y: number }[], amount: number): number => {
   if (amount >= 0) return 0;
   const needed = cuts.map(({ piece, y }) => {
-    const marks = [
-      ...piece.runs.map((run) => pathStart(run.path).y),
-      ...dartsOf(piece).flatMap(({ point, legs }) => [point.y, legs[0].y, legs[1].y]),
-    ];
-    return Math.max(...marks.filter((mark) => mark < y)) + clearance - (y + amount);
+    const above = Math.max(...cornersAndMarks(piece).filter((mark) => mark < y));
+    return above + clearance - (y + amount);
   });
+  const room = cuts.map(({ piece, y }) => Math.min(...cornersAndMarks(piece).filter((mark) => mark > y)) - y);
   const down = Math.max(0, ...needed);
-  const room = cuts.map(({ piece, y }) => {
-    const waist = where === 'above-waist' ? levelOf(piece, 'waist')?.from.y : undefined;
-    return (waist ?? y) - y;
-  });
   return down <= Math.min(...room) ? down : 0;
 };
 
@@ -143,7 +138,7 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   const tape = createTape();
   const cuts: CutAcross[] = [];
   const chosen = heights(garment, where);
-  const down = lowered(chosen, where, amount);
+  const down = lowered(chosen, amount);
   for (const { piece, y } of chosen) {
     const made = slideAcross(piece, y + down, amount);
     if (!made.ok) return made;

@@ -51,7 +51,8 @@ export const alterProblems: ProblemCatalogue = {
     remedy: 'Choose another place, or draw a lengthening line on the pieces.',
   },
   'alter.no-room': {
-    message: '{piece} cannot be shortened by {amount} there: a dart or a corner lies in the way.',
+    message:
+      '{piece} cannot be shortened by {amount} there: a dart, a corner or a level of the body would be folded out.',
     remedy: 'Shorten by less, or part of it at another place.',
   },
   'alter.grain-not-along': {
