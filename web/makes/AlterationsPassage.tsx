@@ -16,18 +16,18 @@ const words = webWords.make.alterations;
 
 const useBeforeAfter = (shown: ShownPieces) => {
   const say = useSay();
-  const { size, altered, make } = useMake();
+  const { size, altered } = useMake();
   const current = useCurrentPassage() === 'alterations';
   const last = useRef<Changes | null>(null);
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
-    const steps = make.steps.filter((step) => step.on).length;
+    const steps = altered.outcomes.length;
     const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
     const changes = drawChanges(size.garment, altered.garment, shown, label, say.unit, last.current);
     last.current = changes;
     // Papers keep their places while an amount is dragged; another set of papers is seen anew.
     return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}` };
-  }, [current, size, altered.garment, shown, make.steps, say]);
+  }, [current, size, altered, shown, say]);
   useLay(laid);
 };
 
@@ -53,6 +53,7 @@ export const AlterationsPassage = () => {
               count={make.steps.length}
               outcome={altered.outcomes.find((one) => one.step.id === step.id)}
               refusal={altered.refusal?.step === step.id ? altered.refusal : null}
+              stopped={altered.refusal !== null}
             />
           ))}
         </ol>

@@ -109,10 +109,12 @@ interface StepEditorProps {
   readonly count: number;
   readonly outcome: StepOutcome | undefined;
   readonly refusal: Refusal | null;
+  /** Some step of the list is refused; those after it are not done. */
+  readonly stopped: boolean;
 }
 
 /** One alteration of the list. */
-export const StepEditor = ({ step, place, count, outcome, refusal }: StepEditorProps) => {
+export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: StepEditorProps) => {
   const say = useSay();
   const { change } = useMake();
   const alteration = alterationOf(step);
@@ -162,6 +164,7 @@ export const StepEditor = ({ step, place, count, outcome, refusal }: StepEditorP
           </div>
         )}
       </div>
+      {step.on && stopped && !outcome && !refusal && <p className="field-trouble">{words.waits}</p>}
       {said && (
         <details>
           <summary>{said.summary}</summary>
