@@ -134,7 +134,7 @@ const movedOut = ([toWaist, toHip, toHem]: PlainSide, by: number): PlainSide => 
 };
 
 /** Where the across line lies from shoulder point to underarm, and how far the armhole is hollowed under it. */
-const armholes = { back: { at: 0.5, hollow: 0.57 }, front: { at: 0.54, hollow: 0.66 } } as const;
+const armholes = { back: { at: 0.5, hollow: 0.56 }, front: { at: 0.54, hollow: 0.66 } } as const;
 
 /**
  * Front and back of the tee for one depth of armhole.
@@ -204,7 +204,7 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     plan.acrossBackHalf,
     armholes.back,
     -plan.frontWider,
-    [6, 26],
+    [12, 28],
   );
   const front = half(
     necks.value.front,
@@ -213,7 +213,7 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     plan.acrossFrontHalf,
     armholes.front,
     plan.frontWider,
-    [11, 34],
+    [16, 34],
   );
   return good({ front, back, bustPoint: { x: plan.bustSpanHalf, y: bustLevel } });
 };

@@ -26,10 +26,10 @@ const draftAt = (plan: TeePlan, depth: number): Result<TeeDraft> => {
 };
 
 /** The cap of a knit sleeve stands between these shares of the armhole's height; a woven set-in sleeve's is higher. */
-const capShares = { low: 0.52, high: 0.68 } as const;
+const capShares = { low: 0.52, high: 0.7 } as const;
 
 /** How much the underarm may be lowered or raised, and the sleeve widened, to bring the cap between them, mm. */
-const room = { lower: 30, raise: 10, wider: 120 } as const;
+const room = { lower: 30, raise: 5, wider: 120 } as const;
 
 /** How finely the depth and width are found, mm. */
 const fine = 0.01;
@@ -64,7 +64,7 @@ export const settleTee = (plan: TeePlan): Result<TeeDraft> => {
   };
   const depth = solveBetween((tried) => share(plan, tried) - aim, plan.armholeDepth, furthest, fine);
   if (depth !== null) return draftAt(plan, depth);
-  if (aim === low) return draftAt(plan, furthest);
+  if (aim === low || !plan.sleeve.mayWiden) return draftAt(plan, furthest);
   const wider = solveBetween((by) => share(widened(plan, by), furthest) - aim, 0, room.wider, fine);
   return draftAt(widened(plan, settle(wider ?? room.wider, 0, room.wider)), furthest);
 };

@@ -15,9 +15,9 @@ const notchShare = 0.4;
 /** Alterations of the armhole hinge on its lower third. */
 const hingeOn = ({ armhole }: TeeHalf): Point => pathPointAtLength(armhole, (2 / 3) * pathLength(armhole));
 
-/** Levels at which both pieces may be lengthened: halfway from underarm to waist, and below the waist. */
-const lengthenLevels = (plan: TeePlan, { side }: TeeHalf) => ({
-  above: (side[0].from.y + plan.waistLevel) / 2,
+/** Levels at which both pieces may be lengthened: between bust and waist, clear of the bust so that its width stays, and below the waist. */
+const lengthenLevels = (plan: TeePlan, { bustSide }: TeeHalf) => ({
+  above: bustSide.y + 0.6 * (plan.waistLevel - bustSide.y),
   below: plan.waistLevel + 0.4 * (plan.hipLevel - plan.waistLevel),
 });
 

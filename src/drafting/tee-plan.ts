@@ -90,6 +90,8 @@ export interface TeePlan {
     readonly hem: number;
     /** Underarm line to hem. */
     readonly below: number;
+    /** Whether it may be cut wider than the design's ease to suit the armhole: not where an ease was asked for. */
+    readonly mayWiden: boolean;
   };
 }
 
@@ -176,8 +178,8 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
   const fifth = body.neckBaseGirth / 5;
   const waistLevel = body.backWaistLength;
   const hipLevel = waistLevel + body.waistToHip;
-  // The arm crease, and 8: a knit moves with the arm, and the nearer the armhole the less it drags the body up.
-  const armholeDepth = settle(body.armholeDepth + 8, body.bustGirth / 10 + 83, body.bustGirth / 10 + 133);
+  // The arm crease, and 5: a knit moves with the arm, and the nearer the armhole the less it drags the body up.
+  const armholeDepth = settle(body.armholeDepth + 5, body.bustGirth / 10 + 83, body.bustGirth / 10 + 133);
   if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastHip) {
     return bad('drafting.levels-too-close', {
       waist: { mm: Math.round(waistLevel) },
@@ -186,22 +188,22 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
   }
   const ease = easeFor(body, wished.value, (waistLevel - armholeDepth) / (hipLevel - armholeDepth));
   const cup = body.bustGirth - body.upperBustGirth;
-  const backSlope = slope - degree;
-  const frontSlope = slope + degree;
+  const backSlope = slope - 1.5 * degree;
+  const frontSlope = slope + 1.5 * degree;
   const bustHalf = (body.bustGirth + (ease.bust ?? 0)) / 2;
   const upperArm = body.upperArmGirth + (ease['upper-arm'] ?? 0);
   // The armhole's width is what the across lines leave of half the bust: the arm must go through it.
-  const readBack = body.acrossBack / 2 + 5;
-  const readFront = body.acrossFront / 2 + 2;
+  const readBack = body.acrossBack / 2 + 3;
+  const readFront = body.acrossFront / 2 + 4;
   const width = bustHalf - readBack - readFront;
-  const wider = (width - settle(width, 0.33 * upperArm, 0.46 * upperArm)) / 2;
+  const wider = (width - settle(width, 0.3 * upperArm, 0.5 * upperArm)) / 2;
   const acrossBackHalf = readBack + wider;
   const acrossFrontHalf = readFront + wider;
   // The shoulder point stands a little outside both across lines; readings that disagree share the difference.
   const standsOut =
     (fifth - 2 + body.shoulderLength * Math.cos(backSlope) - acrossBackHalf) / 2 +
     (fifth - 4 + body.shoulderLength * Math.cos(frontSlope) - acrossFrontHalf) / 2;
-  const longer = settle(settle(standsOut, 11, 24) - standsOut, -10, 20);
+  const longer = settle(settle(standsOut, 13, 27) - standsOut, -10, 14);
   const rise = settle(body.neckBaseGirth * 0.054, 16, 26);
   return good({
     ease,
@@ -210,7 +212,7 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
       frontWidth: fifth - 4,
       rise,
       // A front longer than the back over the bust is cut higher at the neck point as far as a dartless front can take.
-      raise: settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 8),
+      raise: settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 5),
       frontDepth: fifth + 2,
       leastRound: Math.max((body.headGirth + 5) / (1 + stretchNeeded), 1.03 * body.neckBaseGirth) / band.share,
     },
@@ -224,13 +226,14 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
     bustQuarter: bustHalf / 2,
     waistQuarter: (body.waistGirth + (ease.waist ?? 0)) / 4,
     hipQuarter: (body.hipGirth + (ease.hip ?? 0)) / 4,
-    frontWider: settle(0.1 * (cup - 20), 0, 8),
+    frontWider: settle(0.06 * (cup - 20), 0, 5),
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,
     sleeve: {
       upperArm,
       hem: upperArm - 14,
       below: 0.135 * body.armLength,
+      mayWiden: wished.value['upper-arm'] === undefined,
     },
   });
 };

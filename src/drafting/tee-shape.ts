@@ -1,4 +1,4 @@
-import { pathBounds } from '../geometry/index.ts';
+import { type Path, pathBounds, segmentCurvatureAt } from '../geometry/index.ts';
 import { edgeLength, type Garment, levelWidth, pieceOf } from '../pattern/index.ts';
 import type { ShapeCheck } from './shape-check.ts';
 import {
@@ -22,6 +22,9 @@ const truing = 'truing of joined edges, as taught in manuals of metric pattern c
 const sleeve = 'set-in sleeve construction as taught in manuals of metric pattern cutting';
 const fitting = 'wearing ease as given in manuals of fitting';
 const knit = 'blocks and bands for knits, as taught in manuals of cutting and sewing knitted cloth';
+
+/** How many places along a curve are looked at. */
+const looks = 48;
 
 /** A square corner, to half a degree. */
 const square = (id: string, piece: string, before: string, after: string): ShapeCheck => ({
@@ -59,6 +62,15 @@ const neckDepth = (garment: Garment, piece: string): number => {
 };
 
 const armholes = (garment: Garment): number => length(garment, 'front', 'armhole') + length(garment, 'back', 'armhole');
+
+/** Radius of a path's tightest bend, looked for at its places in turn. */
+const tightest = (path: Path): number =>
+  1 /
+  Math.max(
+    ...path.flatMap((segment) =>
+      Array.from({ length: looks + 1 }, (_, i) => Math.abs(segmentCurvatureAt(segment, i / looks))),
+    ),
+  );
 
 const standsOut = (garment: Garment, piece: 'front' | 'back'): number =>
   landmarkIn(garment, piece, 'shoulder-point').x - landmarkIn(garment, piece, `across-${piece}`).x;
@@ -109,6 +121,15 @@ export const teeShape: readonly ShapeCheck[] = [
     value: (garment) => armholeHeight(garment, 'back') - armholeHeight(garment, 'front'),
   },
   {
+    id: 'armholes-as-long',
+    about: 'The front armhole over the back: longer by no more than its hollow costs',
+    source: knit,
+    unit: 'share',
+    low: 0.98,
+    high: 1.1,
+    value: (garment) => length(garment, 'front', 'armhole') / length(garment, 'back', 'armhole'),
+  },
+  {
     id: 'front-narrower-across',
     about: 'Across the front it is narrower than across the back',
     source: block,
@@ -123,7 +144,7 @@ export const teeShape: readonly ShapeCheck[] = [
     source: block,
     unit: 'mm',
     low: 5,
-    high: 35,
+    high: 30,
     value: (garment) => Math.min(standsOut(garment, 'front'), standsOut(garment, 'back')),
   },
   square('armhole-square-front', 'front', 'shoulder', 'armhole'),
@@ -168,6 +189,17 @@ export const teeShape: readonly ShapeCheck[] = [
     value: (garment) => Math.max(edgeBend(garment, 'front', 'armhole'), edgeBend(garment, 'back', 'armhole')),
   },
   {
+    id: 'armhole-open',
+    about:
+      'The radius of the tightest bend of either armhole: no hook at the shoulder, no pocket at the underarm, and wider than the allowance',
+    source: block,
+    unit: 'mm',
+    low: 9,
+    high: 80,
+    value: (garment) =>
+      Math.min(tightest(runOf(garment, 'front', 'armhole')), tightest(runOf(garment, 'back', 'armhole'))),
+  },
+  {
     id: 'side-bends',
     about: 'A side seam bends at most twice the other way: out of the underarm, and over the hip',
     source: block,
@@ -201,7 +233,7 @@ export const teeShape: readonly ShapeCheck[] = [
     source: block,
     unit: 'mm',
     low: -0.1,
-    high: 16.1,
+    high: 10.1,
     value: (garment) => levelWidth(pieceOf(garment, 'front'), 'bust') - levelWidth(pieceOf(garment, 'back'), 'bust'),
   },
   {
@@ -220,7 +252,7 @@ export const teeShape: readonly ShapeCheck[] = [
     source: knit,
     unit: 'share',
     low: 0.5,
-    high: 0.69,
+    high: 0.71,
     value: (garment) => capHeight(garment) / meanOf(armholeHeight(garment, 'front'), armholeHeight(garment, 'back')),
   },
   {
