@@ -1,4 +1,4 @@
-import { type MeasureId, measureIds, type Reading, type Wearer } from '../../body/index.ts';
+import { checkMeasure, type MeasureId, measureIds, type Reading, type Wearer } from '../../body/index.ts';
 import { bad, formatLength, good, parseLength, type Result } from '../../units/index.ts';
 import { bodyWords } from '../../words/index.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
@@ -58,7 +58,9 @@ const readReading = (word: string, terminal: Terminal): Result<Reading> => {
   const written = rest.join('=').trim();
   if (!isMeasure(name)) return bad('cli.measure-unknown', { measure: name, measures: measureIds.join(', ') });
   const length = parseLength(written, terminal.unit);
-  return length.ok ? good({ measure: name, side: 'both', mm: length.value, written }) : length;
+  if (!length.ok) return length;
+  const possible = checkMeasure(name, length.value);
+  return possible.ok ? good({ measure: name, side: 'both', mm: possible.value, written }) : possible;
 };
 
 const measure = async (given: Arguments, terminal: Terminal): Promise<ExitCode> => {
