@@ -21,7 +21,8 @@ export const bernsteinRoots = (coefficients: readonly number[]): number[] => {
   let largest = 0;
   for (const c of coefficients) largest = Math.max(largest, Math.abs(c));
   const roots: number[] = [];
-  if (largest > 0) search(coefficients, 0, 1, largest * Number.EPSILON, roots);
+  // Coefficients are sums of a few products, each good to the last bit of the largest.
+  if (largest > 0) search(coefficients, 0, 1, largest * Number.EPSILON * 64, roots);
   return roots.filter((t, i) => i === 0 || t - (roots[i - 1] as number) > Number.EPSILON * 4);
 };
 
@@ -60,26 +61,32 @@ function search(c: readonly number[], low: number, high: number, noise: number, 
   if (found > 0 && roots.length > found && roots[found] === roots[found - 1]) roots.splice(found, 1);
 }
 
-/** The one root of coefficients of opposite signs at the ends: Illinois variant of false position (Dowell & Jarratt 1971). */
+/**
+ * The one root of coefficients of opposite signs at the ends: Illinois variant of false position (Dowell & Jarratt
+ * 1971), with a bisection whenever two rounds have not halved the bounds. Only narrow bounds end it: a small step
+ * may be far from the root where the value at one end is next to nothing.
+ */
 function closeIn(c: readonly number[]): number {
   let low = 0;
   let high = 1;
   let atLow = c[0] as number;
   let atHigh = c[c.length - 1] as number;
   let side = 0;
-  for (let round = 0; round < 80; round++) {
-    let t = (low * atHigh - high * atLow) / (atHigh - atLow);
-    if (!(t > low && t < high)) t = (low + high) / 2;
+  let width = 1;
+  for (let round = 1; high - low > 2 * Number.EPSILON; round++) {
+    const slow = round % 2 === 0 && high - low > width / 2;
+    if (round % 2 === 0) width = high - low;
+    const secant = (low * atHigh - high * atLow) / (atHigh - atLow);
+    const t = slow || !(secant > low && secant < high) ? (low + high) / 2 : secant;
+    if (t === low || t === high) return t;
     const value = evaluate(c, t);
-    if (value === 0 || high - low < Number.EPSILON) return t;
+    if (value === 0) return t;
     if (value > 0 === atHigh > 0) {
-      if (high - t < Number.EPSILON) return t;
       high = t;
       atHigh = value;
       if (side === 1) atLow /= 2;
       side = 1;
     } else {
-      if (t - low < Number.EPSILON) return t;
       low = t;
       atLow = value;
       if (side === -1) atHigh /= 2;

@@ -15,12 +15,12 @@ import { Findings, isJoined } from './verdict.ts';
 /** Directions that differ by no more than rounding, radians: a micrometre in a metre. */
 const sameDirection = 1e-6;
 
-/** `fitCubics`: nowhere further from the path than allowed, with the same ends, and never more segments. */
+/** `fitCubics` on a path of more segments than it needs: nowhere further from it than allowed, with the same ends, and fewer segments. */
 export const validateFit = (path: Path, within: number): Verdict => {
   const findings = new Findings();
   const fitted = fitCubics(path, within);
   findings.require('not joined', isJoined(fitted));
-  findings.require('more segments than before', fitted.length <= path.length);
+  findings.require('no fewer segments than before', fitted.length < path.length);
   findings.require(
     'ends moved',
     distance(pathStart(path), pathStart(fitted)) + distance(pathEnd(path), pathEnd(fitted)) === 0,

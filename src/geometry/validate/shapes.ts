@@ -1,4 +1,5 @@
 import { joinPaths, polyline } from '../paths.ts';
+import { partOfSegment } from '../segments.ts';
 import { smoothThrough } from '../smooth-through.ts';
 import { compose, mirrorX, rotation, scaling, translation } from '../transforms.ts';
 import type { Cubic, Path, Point, Segment, Transform } from '../types.ts';
@@ -61,6 +62,10 @@ export const anyPath = (numbers: readonly number[], segments: number): Path => {
 
 /** A smooth run like an armhole, a crotch seam or a hip curve: going on to the right, up and down by turns. */
 export const smoothRun = (numbers: readonly number[]): Path => smoothThrough(runPoints(numbers));
+
+/** The same line in four times as many segments, as repeated cutting and joining leaves it. */
+export const crowded = (path: Path): Path =>
+  path.flatMap((segment) => [0, 0.25, 0.5, 0.75].map((t) => partOfSegment(segment, t, t + 0.25)));
 
 export const runPoints = (numbers: readonly number[]): Point[] => {
   let x = 0;
