@@ -133,6 +133,9 @@ const movedOut = ([toWaist, toHip, toHem]: PlainSide, by: number): PlainSide => 
   return [cubicOut(toWaist), cubicOut(toHip), line(out(toHem.from), out(toHem.to))];
 };
 
+/** The underarm lies at least this far outside either across line, mm. */
+const leastHole = 5;
+
 /** Where the across line lies from shoulder point to underarm, and how far the armhole is hollowed under it. */
 const armholes = { back: { at: 0.5, hollow: 0.56 }, front: { at: 0.54, hollow: 0.66 } } as const;
 
@@ -145,7 +148,8 @@ const armholes = { back: { at: 0.5, hollow: 0.56 }, front: { at: 0.54, hollow: 0
  * 3. Both side seams are one curve, moved outward in front by what the bust is fuller there: so they walk.
  * 4. Armholes from shoulder point over the across lines to the underarm, the front more hollow.
  *
- * Knit block without darts as taught in manuals of metric pattern cutting.
+ * Knit block without darts as taught in manuals of metric pattern cutting. Problems `drafting.head-cannot-pass`,
+ * `drafting.bodice-cannot-fit`.
  */
 export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
   const { length, backSlope, frontSlope } = plan.shoulder;
@@ -215,5 +219,9 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
     plan.frontWider,
     [16, 34],
   );
+  // A bust much narrower than waist and hip puts the underarm inside the across lines: no arm goes through that.
+  if ([front, back].some(({ side, across }) => side[0].from.x < across.x + leastHole)) {
+    return bad('drafting.bodice-cannot-fit', { bust: { mm: Math.round(4 * plan.bustQuarter) } });
+  }
   return good({ front, back, bustPoint: { x: plan.bustSpanHalf, y: bustLevel } });
 };

@@ -112,7 +112,7 @@ const cameOut = (garment: Garment, body: Measures, ease: EaseByLevel): boolean =
  * Drafts the knit tee for one body. See `draftTeeBody` and `draftTeeSleeve` for the construction, step by step.
  * `survey` says only after whom measures that were not taken are estimated.
  * Problems: `body.impossible`, `drafting.no-bust`, `drafting.levels-too-close`, `drafting.head-cannot-pass`,
- * `drafting.cap-cannot-fit`, `drafting.measures-contradict`, and those of the ease asked for.
+ * `drafting.bodice-cannot-fit`, `drafting.cap-cannot-fit`, `drafting.measures-contradict`, and those of the ease asked for.
  */
 export const draftTee = (body: Measures, survey: Survey, options?: DraftOptions): Result<Garment> => {
   const draft = settled(body, survey, options);
