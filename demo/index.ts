@@ -9,13 +9,24 @@ const concertBlouse: Make = {
   wearer: 'demo-runa',
   pattern: 'house:blouse',
   cloth: 'demo-poplin',
-  size: null,
-  steps: [],
+  size: '6',
+  steps: [{ id: 'step-1', alteration: 'full-bust', version: 1, on: true, params: { amount: 20 } }],
   fold: 'lengthwise',
   gap: 2,
   paper: 'a4',
   state: 'planned',
   note: 'White above, black below, says the choir. Long sleeves: the church is cold.',
+};
+
+const boatyardTee: Make = {
+  ...concertBlouse,
+  name: 'Boatyard tee for Jory',
+  wearer: 'demo-jory',
+  pattern: 'house:tee-men',
+  cloth: 'demo-jersey',
+  size: null,
+  steps: [],
+  note: 'Long enough to stay tucked in.',
 };
 
 /**
@@ -28,5 +39,6 @@ export const demoDocuments = (): readonly DocumentDraft[] => [
   { id: 'demo-poplin', kind: 'cloth', body: poplin },
   { id: 'demo-viscose', kind: 'cloth', body: viscose },
   { id: 'demo-jersey', kind: 'cloth', body: jersey },
+  { id: 'demo-boatyard-tee', kind: 'make', body: boatyardTee },
   { id: 'demo-concert-blouse', kind: 'make', body: concertBlouse },
 ];

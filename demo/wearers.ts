@@ -28,7 +28,7 @@ export const runa: Wearer = {
   sets: [
     measured('autumn', '2025-10-04', 'Measured by Oda, over a vest.', [
       ['stature', '5 ft 5 1/2 in'],
-      ['bustGirth', '39 1/2 in'],
+      ['bustGirth', '40 3/4 in'],
       ['upperBustGirth', '36 3/4 in'],
       ['waistGirth', '33 in'],
       ['hipGirth', '41 1/2 in'],
@@ -37,7 +37,7 @@ export const runa: Wearer = {
     ]),
     measured('spring', '2026-03-14', 'Measured twice, with the rehearsal shoes off.', [
       ['stature', '166,4 cm'],
-      ['bustGirth', '101 cm'],
+      ['bustGirth', '104 cm'],
       ['upperBustGirth', '94 cm'],
       ['underBustGirth', '83 cm'],
       ['waistGirth', '84 cm'],
@@ -47,8 +47,8 @@ export const runa: Wearer = {
       ['shoulderLength', '12,2 cm'],
       ['acrossBack', '35,5 cm'],
       ['backWaistLength', '41 cm'],
-      ['bustDepth', '27,5 cm'],
-      ['bustSpan', '19 cm'],
+      ['bustDepth', '28 cm'],
+      ['bustSpan', '20 cm'],
       ['upperArmGirth', '31 cm'],
       ['armLength', '58 cm'],
       ['wristGirth', '16,5 cm'],
