@@ -31,6 +31,9 @@ export const smallWords = (page: Page, least = 16): Promise<readonly string[]> =
     return small;
   }, least);
 
-/** By how much the page is wider than its window, px: 0 where nothing has to be pushed sideways to be read. */
+/** By how much the page, or the words on it, are wider than their window, px: 0 where nothing has to be pushed sideways to be read. */
 export const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  page.evaluate(() => {
+    const windows = [document.documentElement, ...document.querySelectorAll('main')];
+    return Math.max(...windows.map((element) => element.scrollWidth - element.clientWidth));
+  });
