@@ -1,0 +1,4 @@
+import { narrow } from './page.ts';
+import { everyPage } from './pages.ts';
+
+everyPage('a phone', narrow);
