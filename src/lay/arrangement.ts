@@ -26,6 +26,9 @@ export class Arrangement {
   /** Overlap of pairs, depth × bulk, at a · count + b, symmetric; 0 where depth is within what is allowed. */
   readonly overlap: Float64Array;
   readonly #bulk: Float64Array;
+  /** The copies `cost` asks about. */
+  readonly #near: Int32Array;
+  #nearCount = 0;
 
   constructor(table: Table, length: number) {
     this.table = table;
@@ -38,6 +41,7 @@ export class Arrangement {
     this.height = new Float64Array(this.count);
     this.weight = new Float64Array(this.count * this.count).fill(1);
     this.overlap = new Float64Array(this.count * this.count);
+    this.#near = new Int32Array(this.count);
     this.#bulk = Float64Array.from(table.copies, (item) => table.bulk[item] as number);
   }
 
@@ -61,28 +65,50 @@ export class Arrangement {
     );
   }
 
-  /** Weighted overlap `copy` would have as `shape` at (x, y); gives up with a number ≥ `bound` once past it. */
+  /** From here on `cost` asks about all other copies. */
+  lookEverywhere(copy: number): void {
+    this.#nearCount = 0;
+    for (let other = 0; other < this.count; other++) if (other !== copy) this.#near[this.#nearCount++] = other;
+  }
+
+  /** From here on `cost` asks only about copies that `copy` can meet within `reach` of (x, y) as this shape. */
+  lookAround(copy: number, shape: number, x: number, y: number, reach: number): void {
+    const { width, height } = this.table.shapes[shape] as Shape;
+    const wide = reach + this.table.fields.clearance;
+    this.#nearCount = 0;
+    for (let other = 0; other < this.count; other++) {
+      const ox = this.x[other] as number;
+      if (ox >= x + width + wide || ox + (this.width[other] as number) <= x - wide) continue;
+      const oy = this.y[other] as number;
+      if (oy >= y + height + wide || oy + (this.height[other] as number) <= y - wide) continue;
+      if (other !== copy) this.#near[this.#nearCount++] = other;
+    }
+  }
+
+  /**
+   * Weighted overlap `copy` would have as `shape` at (x, y) with the copies last looked for; gives up with a
+   * number ≥ `bound` once past it.
+   */
   cost(copy: number, shape: number, x: number, y: number, bound: number): number {
-    const t = this.table;
-    const n = this.count;
-    const { width, height } = t.shapes[shape] as Shape;
-    const clear = t.fields.clearance;
-    const [left, right, top, bottom] = [x - clear, x + width + clear, y - clear, y + height + clear];
+    const { shapes, fields, allowed } = this.table;
+    const { width, height } = shapes[shape] as Shape;
+    const clear = fields.clearance;
+    const left = x - clear;
+    const right = x + width + clear;
+    const top = y - clear;
+    const bottom = y + height + clear;
     const bulk = this.#bulk[copy] as number;
-    const row = copy * n;
-    const xs = this.x;
-    const ys = this.y;
-    const widths = this.width;
-    const heights = this.height;
+    const row = copy * this.count;
+    const near = this.#near;
     let sum = 0;
-    for (let other = 0; other < n; other++) {
-      const ox = xs[other] as number;
-      if (ox >= right || ox + (widths[other] as number) <= left) continue;
-      const oy = ys[other] as number;
-      if (oy >= bottom || oy + (heights[other] as number) <= top) continue;
-      if (other === copy) continue;
+    for (let i = 0; i < this.#nearCount; i++) {
+      const other = near[i] as number;
+      const ox = this.x[other] as number;
+      if (ox >= right || ox + (this.width[other] as number) <= left) continue;
+      const oy = this.y[other] as number;
+      if (oy >= bottom || oy + (this.height[other] as number) <= top) continue;
       const depth = this.depthIn(other, shape, x, y);
-      if (depth <= t.allowed) continue;
+      if (depth <= allowed) continue;
       sum += depth * bulk * (this.#bulk[other] as number) * (this.weight[row + other] as number);
       if (sum >= bound) return sum;
     }
@@ -130,12 +156,6 @@ export class Arrangement {
     const row = copy * this.count;
     for (let other = 0; other < this.count; other++) if ((this.overlap[row + other] as number) > 0) return true;
     return false;
-  }
-
-  /** Moves a copy inside the strip if its end was cut away. */
-  clamp(copy: number): void {
-    const x = Math.max(0, Math.min(this.x[copy] as number, this.length - (this.width[copy] as number)));
-    this.x[copy] = x;
   }
 
   /** How much of the strip's length is in use. */

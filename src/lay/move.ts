@@ -41,6 +41,7 @@ export class Mover {
       effort.refined + 1,
     );
     const [nowX, nowY] = [a.x[copy] as number, a.y[copy] as number];
+    a.lookEverywhere(copy);
     for (let i = 0; i < effort.anywhere + effort.nearby; i++) {
       const shape = shapes[random.below(shapes.length)] as number;
       const { width, height } = a.table.shapes[shape] as Shape;
@@ -96,12 +97,19 @@ export class Mover {
     const least = Math.min(width, height);
     let stepX = least * first;
     let stepY = onFold ? 0 : least * first;
+    let looked = { x: Number.NaN, y: Number.NaN, reach: 0 };
     while (trial.cost > 0 && Math.max(stepX, stepY) >= least * last) {
       const axis = onFold ? 0 : this.#random.below(4);
       const dx = axis === 1 ? 0 : stepX;
       const dy = axis === 0 ? 0 : axis === 3 ? -stepY : stepY;
+      const farX = Math.abs(trial.x - looked.x) + dx;
+      const farY = Math.abs(trial.y - looked.y) + Math.abs(dy);
+      if (!(farX <= looked.reach && farY <= looked.reach)) {
+        looked = { x: trial.x, y: trial.y, reach: 3 * Math.max(stepX, stepY) };
+        a.lookAround(copy, trial.shape, trial.x, trial.y, looked.reach);
+      }
       let improved = false;
-      for (const sign of [1, -1]) {
+      for (let sign = 1; sign >= -1 && !improved; sign -= 2) {
         const x = Math.min(mostX, Math.max(0, trial.x + sign * dx));
         const y = onFold ? 0 : Math.min(mostY, Math.max(0, trial.y + sign * dy));
         const cost = a.cost(copy, trial.shape, x, y, trial.cost);
@@ -110,7 +118,6 @@ export class Mover {
           trial.y = y;
           trial.cost = cost;
           improved = true;
-          break;
         }
       }
       const change = improved ? 1.1 : 0.5;
