@@ -422,7 +422,7 @@ export const webWords = {
       download: 'Download the PDF',
       check: 'Print at 100 %, not fitted to the page, and measure the test square before you cut.',
       picture: '{name}, size {size}: what will be printed',
-      private: 'The wearer’s name and measures are not printed.',
+      private: 'The wearer’s measures are not printed, nor her name unless what you call the make says it.',
     },
   },
   removal: {
