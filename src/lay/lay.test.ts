@@ -178,6 +178,54 @@ describe('layout files', () => {
     expect(result.value.length).toBeLessThan(320);
   });
 
+  test('what is wider than the folded cloth goes on a single stretch after it, opened', async () => {
+    const file = readLayoutFile({
+      ...own,
+      items: [
+        { ...own.items[0], copies: 2, mirrored: true },
+        {
+          id: 'apron',
+          outline: box(320, 200),
+          copies: 1,
+          grain: [
+            [0, 0],
+            [0, 200],
+          ],
+          fold: [
+            [0, 0],
+            [0, 200],
+          ],
+        },
+      ],
+    });
+    // Opened the apron would be 640 across: too wide for the cloth in any way.
+    expect(file.ok).toBe(false);
+    const narrower = readLayoutFile({
+      ...own,
+      items: [
+        { ...own.items[0], copies: 2, mirrored: true },
+        {
+          id: 'sash',
+          outline: box(310, 200),
+          copies: 1,
+          grain: [
+            [0, 0],
+            [0, 200],
+          ],
+        },
+      ],
+    });
+    if (!narrower.ok) throw new Error(narrower.problem.code);
+    const result = await searchLayout(narrower.value.problem, { rounds: 20, seed: 1 });
+    if (!result.ok) throw new Error(result.problem.code);
+    expect(result.value.stretches.map(({ kind, height }) => [kind, height])).toEqual([
+      ['folded', 300],
+      ['single', 600],
+    ]);
+    expect(result.value.spare).toEqual([]);
+    expect(result.value.length).toBeCloseTo(260, 3);
+  });
+
   test('the same seed and rounds give the same plan', async () => {
     const file = readLayoutFile(open);
     if (!file.ok) throw new Error(file.problem.code);

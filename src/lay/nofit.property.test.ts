@@ -34,6 +34,8 @@ const judge = (table: Table, first: number, second: number, dx: number, dy: numb
   const [x, y] = [1000 + dx * (a.width + b.width) - b.width, 1000 + dy * (a.height + b.height) - b.height];
   arrangement.place(0, s, 1000, 1000);
   const depth = arrangement.depthIn(0, t, x, y);
+  arrangement.place(1, t, x, y);
+  expect(arrangement.depthIn(1, s, 1000, 1000)).toBeCloseTo(depth, 2);
   const still = movePolygon(a.polygon, 1000, 1000);
   const overlapping = (mx: number, my: number): boolean =>
     overlapDeeperThan(still, movePolygon(b.polygon, mx, my), 1e-6);
