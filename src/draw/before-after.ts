@@ -25,7 +25,8 @@ import {
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { differingStretches } from './differing.ts';
-import { paperBounds, usualAspect } from './garment.ts';
+import { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
+import { usualAspect } from './garment.ts';
 import {
   drawingOf,
   estimatedTextWidth,
@@ -37,7 +38,7 @@ import {
   textMark,
 } from './marks.ts';
 import { moveMarks } from './move.ts';
-import { pieceGroup } from './piece.ts';
+import { originalMarks, pieceGroup } from './piece.ts';
 import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { isWrittenAsNothing, sayId } from './say.ts';
 import { sideBySide } from './side-by-side.ts';
@@ -50,6 +51,13 @@ export interface BeforeAfterOptions {
   readonly textWidth?: TextWidth;
   /** Draw only pieces that were changed; all when none was. */
   readonly changedOnly?: boolean;
+  /**
+   * Amounts of what changed: written beside it and told in the label; told only; or neither, which takes a fraction of
+   * the time and is for while an amount is dragged.
+   */
+  readonly amounts?: 'written' | 'told' | 'none';
+  /** What was drawn last, so that a piece that did not change since is not drawn again. */
+  readonly cache?: DrawingCache;
   readonly aspect?: number;
 }
 
@@ -88,21 +96,23 @@ export const pieceChanges = (before: Piece, after: Piece): readonly PieceChange[
  * each changed length and width named with its amount. Papers keep their places while an amount is dragged.
  */
 export const drawBeforeAfter = (before: Garment, after: Garment, options: BeforeAfterOptions): Drawing => {
+  const { cache = createDrawingCache(), amounts = 'written' } = options;
   const pairs = after.pieces.flatMap((piece) => {
     const old = before.pieces.find((one) => one.id === piece.id);
-    return old ? [{ old, piece }] : [];
+    return old ? [{ old, piece, red: cache.lines(old, piece, () => linesChanged(old, piece)) }] : [];
   });
-  const changed = options.changedOnly ? pairs.filter(({ old, piece }) => linesChanged(old, piece).length > 0) : pairs;
+  const changed = options.changedOnly ? pairs.filter(({ red }) => red.length > 0) : pairs;
   const shown = changed.length > 0 ? changed : pairs;
   // Room for what an alteration may add is left from the start, so that nothing shifts when it does.
-  const boxes = shown.map(({ old }) => grown(paperBounds(old, undefined), roomForChange));
+  const boxes = shown.map(({ old }) => grown(cache.paper(old), roomForChange));
   const places = sideBySide(boxes, options.aspect ?? usualAspect);
-  const groups = shown.flatMap(({ old, piece }, index) =>
-    moveMarks([beforeAfterGroup(old, piece, options)], translation(places[index] as Point)),
-  );
-  const label = groups.map((group) => (group.kind === 'group' ? group.label : '')).join(' ');
+  const groups = shown.map(({ old, piece, red }, index) => {
+    const place = places[index] as Point;
+    return cache.group(old, piece, [place, options], () => moved(groupOf(old, piece, red, options, cache), place));
+  });
+  const label = groups.map((group) => group.label).join(' ');
   const drawing = drawingOf(label, groups, 10);
-  if (changed.length === 0 || !pairs.some(({ old, piece }) => pieceChanges(old, piece).length > 0)) return drawing;
+  if (amounts !== 'written' || !shown.some(({ old, piece }) => pieceChanges(old, piece).length > 0)) return drawing;
   // One word serves the trade for an amount in all and for each piece; which it is here is said.
   const size = options.textSize ?? usualSize;
   const at = { x: drawing.bounds.minX + 10, y: drawing.bounds.maxY + size };
@@ -118,17 +128,30 @@ const grown = (box: Bounds, by: number): Bounds => ({
   maxY: box.maxY + by,
 });
 
+const moved = (group: GroupMark, by: Point): GroupMark => ({
+  ...group,
+  marks: moveMarks(group.marks, translation(by)),
+});
+
 /** One piece before and after. */
-export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAfterOptions): GroupMark => {
-  const { unit, locale = 'en' } = options;
-  const changes = pieceChanges(before, after);
-  const group = pieceGroup(after, {
-    unit,
-    locale,
-    original: before,
-    layers: ['cut', 'seam', 'marks', 'original'],
-  });
+export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAfterOptions): GroupMark =>
+  groupOf(before, after, linesChanged(before, after), options, options.cache ?? createDrawingCache());
+
+const groupOf = (
+  before: Piece,
+  after: Piece,
+  red: readonly PathMark[],
+  options: BeforeAfterOptions,
+  cache: DrawingCache,
+): GroupMark => {
+  const { unit, locale = 'en', amounts = 'written' } = options;
+  const group = pieceGroup(after, { unit, locale, layers: ['cut', 'seam', 'marks'] });
+  // The paper, the piece as bought on it, and over that what is cut and stitched now.
+  const [paper, ...lines] = group.marks as [Mark, ...Mark[]];
   const name = nameMark(after, options);
+  const drawn = [paper, ...cache.original(before, () => originalMarks(before)), ...lines, ...red, name];
+  if (amounts === 'none') return groupMark(after.id, after.name, drawn);
+  const changes = pieceChanges(before, after);
   const said = changes.map((change) => sayChange(change, unit, locale)).join('; ');
   const label = fill(
     drawWords.beforeAfterLabel,
@@ -136,12 +159,8 @@ export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAft
     unit,
     locale,
   );
-  return groupMark(after.id, label, [
-    ...group.marks,
-    ...linesChanged(before, after),
-    name,
-    ...changeLabels(after, changes, name, group.marks, options),
-  ]);
+  const written = amounts === 'written' ? changeLabels(after, changes, name, lines, options) : [];
+  return groupMark(after.id, label, [...drawn, ...written]);
 };
 
 /** Red pencil over every stretch of seam line and dart that is not where it was. */

@@ -6,6 +6,7 @@ export {
   pieceChanges,
 } from './before-after.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
+export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 export { drawEase, type EaseOptions } from './ease.ts';
 export { drawGarmentPieces, type GarmentOptions } from './garment.ts';
 export { drawLayout, type LayoutOptions } from './layout.ts';
