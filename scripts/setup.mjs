@@ -47,7 +47,7 @@ export const installPackages = () => {
   console.error('Installing what Easewright is built from (once; a minute or two) …');
   run(
     'npm',
-    ['ci', '--no-audit', '--no-fund', '--loglevel=error'],
+    ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'],
     'The packages could not be installed: see the message above. Check the network and run the command again.',
   );
   writeStamp(stampFile, stamp);
