@@ -65,6 +65,22 @@ export class Arrangement {
     );
   }
 
+  /** The greatest depth among the given copies. */
+  deepest(others: readonly number[], shape: number, x: number, y: number): number {
+    const { width, height } = this.table.shapes[shape] as Shape;
+    const clear = this.table.fields.clearance;
+    let deepest = 0;
+    for (const other of others) {
+      const dx = x - (this.x[other] as number);
+      if (dx >= (this.width[other] as number) + clear || -dx >= width + clear) continue;
+      const dy = y - (this.y[other] as number);
+      if (dy >= (this.height[other] as number) + clear || -dy >= height + clear) continue;
+      const depth = this.depthIn(other, shape, x, y);
+      if (depth > deepest) deepest = depth;
+    }
+    return deepest;
+  }
+
   /** From here on `cost` asks about all other copies. */
   lookEverywhere(copy: number): void {
     this.#nearCount = 0;

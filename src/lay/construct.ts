@@ -34,8 +34,7 @@ export function* construct(table: Table, random: Random): Generator<void, Arrang
         const y = onFold ? 0 : row === 0 ? 0 : row === 1 ? most : random.next() * most;
         let x = 0;
         while (x + width < best.end) {
-          let deepest = 0;
-          for (const other of placed) deepest = Math.max(deepest, arrangement.depthIn(other, shape, x, y));
+          const deepest = arrangement.deepest(placed, shape, x, y);
           if (deepest <= table.allowed) {
             best = { end: x + width, shape, x, y };
             break;
