@@ -72,8 +72,11 @@ export const bustAmount = (
   const wanted = bust + likedEase - girth.finished;
   const none = (reason: Reason): BustAmount => ({ alteration: null, wanted, likedEase, reasons: [reason] });
   if (stretches) return none({ code: 'fit.bust-knit', values: { wanted: { mm: wanted } } });
-  if (Math.abs(wanted) < leastBustAlteration || (wanted < 0 && -wanted < leastSmallBust)) {
-    return none({ code: 'fit.bust-none', values: { wanted: { mm: wanted }, least: { mm: leastBustAlteration } } });
+  if (Math.abs(wanted) < leastBustAlteration) {
+    return none({ code: 'fit.bust-none', values: { wanted: { mm: Math.abs(wanted) } } });
+  }
+  if (wanted < 0 && -wanted < leastSmallBust) {
+    return none({ code: 'fit.bust-spare', values: { spare: { mm: -wanted }, least: { mm: leastSmallBust } } });
   }
   const front = size.garment.pieces.find((piece) => piece.role === 'front' && bustDart(piece) !== null);
   const dart = front ? bustDart(front) : null;

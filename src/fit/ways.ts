@@ -62,6 +62,7 @@ export const wayFrom = (
 ): Way => {
   const figures = question.figures[index] as SizeFigures;
   const { pattern, measures, estimated } = question;
+  const sizes = question.figures.map((one) => one.size);
   const stretches = stretchCountedOn(pattern, question.cloth) !== null;
   const bust = bustAmount(pattern, figures, measures, likedBustEase, stretches);
   const lengths = lengthAmounts(pattern, figures, measures, estimated);
@@ -90,7 +91,12 @@ export const wayFrom = (
       ...(bust?.reasons ?? []),
       ...lengths.reasons,
       ...ease.flatMap((cell) => cellReason(cell) ?? []),
-      ...blend.map(({ level, size }): Reason => ({ code: 'fit.blend', values: { level, size } })),
+      ...blend.map(
+        ({ level, size }): Reason => ({
+          code: sizes.indexOf(size) > index ? 'fit.blend-out' : 'fit.blend-in',
+          values: { level, size },
+        }),
+      ),
     ],
   };
 };

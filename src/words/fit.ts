@@ -56,8 +56,8 @@ export const fitWords = {
       'Neck, shoulders and armholes are drafted for an upper bust {by} larger: they will want narrowing.',
     'fit.shoulders-too-narrow':
       'Neck, shoulders and armholes are drafted for an upper bust {by} smaller: they will want widening.',
-    'fit.bust-none':
-      'No bust alteration: it would be {wanted} in all, and spare or missing ease that small is not worth the work.',
+    'fit.bust-none': 'No bust alteration: it would be {wanted} in all, too little to be worth the work.',
+    'fit.bust-spare': 'No bust alteration: there is {spare} to spare in all, and under {least} that is worn as ease.',
     'fit.bust-full':
       'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {wanted} in all: {total}, {perFront} on each front.',
     'fit.bust-small':
@@ -79,7 +79,8 @@ export const fitWords = {
     'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
     'fit.level-too-tight': '{level}: {ease} of ease is under the least, {least}.',
     'fit.level-snug': '{level}: {ease} of ease is under what is usual, {low}.',
-    'fit.blend': '{level}: run out to size {size}.',
+    'fit.blend-out': '{level}: run out to size {size}.',
+    'fit.blend-in': '{level}: run in to size {size}.',
     'fit.estimated': '{measure} was not measured; {length} is an estimate from the other measures.',
   },
 } as const;
