@@ -1,9 +1,11 @@
 import { useMemo, useRef, useState } from 'react';
 import { alterationCatalogue } from '../../src/alter/index.ts';
+import { createDrawingCache } from '../../src/draw/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useSettled } from '../parts/useSettled.ts';
 import { AlteredEase } from './AlteredEase.tsx';
 import { alterationAbout, alterationName } from './alteration-words.ts';
 import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
@@ -19,15 +21,18 @@ const useBeforeAfter = (shown: ShownPieces) => {
   const { size, altered } = useMake();
   const current = useCurrentPassage() === 'alterations';
   const last = useRef<Changes | null>(null);
+  const cache = useMemo(createDrawingCache, []);
+  const moving = useSettled(altered) !== altered;
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const steps = altered.outcomes.length;
     const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
-    const changes = drawChanges(size.garment, altered.garment, shown, label, say.unit, last.current);
+    const asked = { before: size.garment, after: altered.garment, shown, label, unit: say.unit, moving };
+    const changes = drawChanges(asked, last.current, cache);
     last.current = changes;
     // Papers keep their places while an amount is dragged; another set of papers is seen anew.
     return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}` };
-  }, [current, size, altered, shown, say]);
+  }, [current, size, altered, shown, say, moving, cache]);
   useLay(laid);
 };
 

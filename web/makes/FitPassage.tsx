@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { Fit, Way } from '../../src/fit/index.ts';
 import { bodyWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
@@ -128,7 +128,7 @@ const Fitted = ({ fit }: { fit: Fit }) => {
 };
 
 /** Fit: ease at every level in every size, the size to start from and why. */
-export const FitPassage = () => {
+export const FitPassage = memo(() => {
   const say = useSay();
   const { fit, make, wearer } = useMake();
   return (
@@ -144,4 +144,4 @@ export const FitPassage = () => {
       )}
     </Passage>
   );
-};
+});

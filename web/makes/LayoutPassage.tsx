@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { memo, useEffect, useMemo } from 'react';
 import type { Cloth } from '../../src/cloth/index.ts';
 import { buyLength, type Layout, type LayoutProblem, layoutProblemFor } from '../../src/lay/index.ts';
 import type { Fold } from '../../src/make/index.ts';
@@ -10,7 +10,6 @@ import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
-import { useSettled } from '../parts/useSettled.ts';
 import { ChooseCloth } from './ChooseCloth.tsx';
 import { drawPlan } from './drawings.ts';
 import { useMake } from './make-context.ts';
@@ -69,8 +68,7 @@ const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: 
 const OnCloth = ({ cloth }: { cloth: Cloth }) => {
   const say = useSay();
   const { id, make, altered, change } = useMake();
-  // While an amount is dragged, the seams may follow a moment later; the pieces may not.
-  const garment = useSettled(altered.garment);
+  const { garment } = altered;
   const current = useCurrentPassage() === 'layout';
   const { search, start, stop, refuse } = useLayout();
   const asked = useMemo(
@@ -150,7 +148,7 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
 };
 
 /** The cutting layout on her cloth: a plan at once, a better one while she looks. */
-export const LayoutPassage = () => {
+export const LayoutPassage = memo(() => {
   const { cloth, make } = useMake();
   return (
     <Passage id="layout" title={webWords.make.passages.layout}>
@@ -164,4 +162,4 @@ export const LayoutPassage = () => {
       )}
     </Passage>
   );
-};
+});

@@ -11,6 +11,7 @@ import type { Entry } from '../documents/entry.ts';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Standing } from '../parts/Standing.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
+import { useSettled } from '../parts/useSettled.ts';
 import { usePattern } from '../patterns/pattern-source.ts';
 import { AlterationsPassage } from './AlterationsPassage.tsx';
 import { easeAsAltered } from './altered-ease.ts';
@@ -18,7 +19,7 @@ import { FitPassage } from './FitPassage.tsx';
 import { useMakeGarment } from './garment.ts';
 import { LayoutPassage } from './LayoutPassage.tsx';
 import { MakeOf } from './MakeOf.tsx';
-import { type MakeInHand, MakeProvider } from './make-context.ts';
+import { type MakeInHand, MakeProvider, onlyStepsDiffer } from './make-context.ts';
 import { PassageLinks, Passages } from './Passages.tsx';
 import { PrintPassage } from './PrintPassage.tsx';
 import { SeamsPassage } from './SeamsPassage.tsx';
@@ -36,6 +37,15 @@ const useArrival = () => {
     const id = window.location.hash.slice(1);
     if (id !== '') document.getElementById(id)?.scrollIntoView({ block: 'start' });
   }, []);
+};
+
+/**
+ * What the passages beside the alterations work from: while nothing but the list changes, as under a slider, they follow
+ * once it rests, so that the pieces on the table keep up with her hand.
+ */
+const useRested = (now: MakeInHand): MakeInHand => {
+  const settled = useSettled(now);
+  return onlyStepsDiffer(settled, now) ? settled : now;
 };
 
 interface WorkedOnProps {
@@ -69,12 +79,15 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
     (): MakeInHand => ({ id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change }),
     [id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change],
   );
+  const rested = useRested(inHand);
   return (
-    <MakeProvider value={inHand}>
+    <MakeProvider value={rested}>
       <Passages>
         <PassageLinks label={words.passagesLabel} passages={passages} />
         <FitPassage />
-        <AlterationsPassage />
+        <MakeProvider value={inHand}>
+          <AlterationsPassage />
+        </MakeProvider>
         <SeamsPassage />
         <LayoutPassage />
         <PrintPassage />

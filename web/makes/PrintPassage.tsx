@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { PrintedPattern } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import type { Problem } from '../../src/units/index.ts';
@@ -101,7 +101,7 @@ const usePrint = () => {
 };
 
 /** Print: which paper, and the full-scale sheets as one PDF. */
-export const PrintPassage = () => {
+export const PrintPassage = memo(() => {
   const say = useSay();
   const { make, altered, size, change } = useMake();
   const current = useCurrentPassage() === 'print';
@@ -172,4 +172,4 @@ export const PrintPassage = () => {
       <p className="note">{words.private}</p>
     </Passage>
   );
-};
+});

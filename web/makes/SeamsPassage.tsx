@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { sayWalk } from '../../src/draw/index.ts';
 import { type Garment, pieceOf, type SeamSide, type SeamWalk, walkAll } from '../../src/pattern/index.ts';
 import { drawWords, webWords } from '../../src/words/index.ts';
@@ -6,7 +6,6 @@ import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { levelName } from '../parts/level-name.ts';
 import { type Laid, useLay } from '../parts/table/laid.ts';
-import { useSettled } from '../parts/useSettled.ts';
 import { drawWalk } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
@@ -23,12 +22,9 @@ const inOrder = (walks: readonly SeamWalk[]): readonly SeamWalk[] =>
   walks.toSorted((a, b) => Number(a.meets) - Number(b.meets));
 
 /** Seams: every pair of edges walked, whether they meet, and by how much not. */
-export const SeamsPassage = () => {
+export const SeamsPassage = memo(() => {
   const say = useSay();
-  const { altered } = useMake();
-
-  // While an amount is dragged, the seams may follow a moment later; the pieces may not.
-  const garment = useSettled(altered.garment);
+  const { garment } = useMake().altered;
   const walks = useMemo(() => inOrder(walkAll(garment)), [garment]);
   const [chosen, setChosen] = useState<string | null>(null);
   const current = useCurrentPassage() === 'seams';
@@ -63,4 +59,4 @@ export const SeamsPassage = () => {
       />
     </Passage>
   );
-};
+});

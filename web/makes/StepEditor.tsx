@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useId, useMemo } from 'react';
 import type { AmountParameter, Parameter, Refusal, StepOutcome } from '../../src/alter/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { bad, good } from '../../src/units/index.ts';
@@ -6,7 +6,16 @@ import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
-import { alterationName, choiceName, inAllFactor, parameterName, sayOutcome, sayRefusal } from './alteration-words.ts';
+import { useSettled } from '../parts/useSettled.ts';
+import {
+  alterationName,
+  choiceName,
+  inAllFactor,
+  parameterName,
+  sayOutcome,
+  sayRefusal,
+  sayWarnings,
+} from './alteration-words.ts';
 import { useMake } from './make-context.ts';
 import { alterationOf, changeStep, moveStep, removeStep, setParam, sliderRange } from './steps.ts';
 
@@ -120,7 +129,9 @@ export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: St
   const alteration = alterationOf(step);
   const title = alterationName(step.alteration);
   const titleId = useId();
-  const said = outcome ? sayOutcome(outcome, say) : null;
+  // The long account may wait until her hand rests; what warns may not.
+  const rested = useSettled(outcome);
+  const said = useMemo(() => (rested ? sayOutcome(rested, say) : null), [rested, say]);
   return (
     <li className={step.on ? 'step' : 'step step-off'} aria-labelledby={titleId}>
       <div className="step-head">
@@ -165,7 +176,7 @@ export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: St
         )}
       </div>
       {step.on && stopped && !outcome && !refusal && <p className="field-trouble">{words.waits}</p>}
-      {said && (
+      {outcome && said && (
         <details>
           <summary>{said.summary}</summary>
           <h4>{words.holds}</h4>
@@ -182,11 +193,12 @@ export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: St
           </ul>
         </details>
       )}
-      {said?.warnings.map((line) => (
-        <p className="field-trouble" key={line}>
-          {line}
-        </p>
-      ))}
+      {outcome &&
+        sayWarnings(outcome, say).map((line) => (
+          <p className="field-trouble" key={line}>
+            {line}
+          </p>
+        ))}
       <div className="verbs">
         <button
           type="button"

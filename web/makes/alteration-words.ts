@@ -58,18 +58,20 @@ const sayChange = (change: Change, say: Say): string =>
 
 const unique = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
 
-/** What one step did: that all it holds was checked, what it changed, and what it warns of. */
+/** What one step did: that all it holds was checked, and what it changed. */
 export const sayOutcome = ({ applied }: StepOutcome, say: Say) => ({
   summary: say.words(words.summary, { held: applied.held.length, changes: applied.changes.length }),
   held: unique(applied.held.map((held) => sayHeld(held, say))),
   changes: unique(applied.changes.map((change) => sayChange(change, say))),
-  warnings: unique(
+});
+
+export const sayWarnings = ({ applied }: StepOutcome, say: Say): readonly string[] =>
+  unique(
     applied.warnings.map((warning) => {
       const { message, remedy } = say.problem(warning);
       return `${message} ${remedy}`;
     }),
-  ),
-});
+  );
 
 export const sayRefusal = (refusal: Refusal, say: Say): string => {
   const { message, remedy } = say.problem(refusal.problem);

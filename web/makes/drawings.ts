@@ -1,4 +1,11 @@
-import { type Drawing, drawBeforeAfter, drawEase, drawLayout, drawSeamWalk, type Mark } from '../../src/draw/index.ts';
+import {
+  type Drawing,
+  type DrawingCache,
+  drawBeforeAfter,
+  drawEase,
+  drawLayout,
+  drawSeamWalk,
+} from '../../src/draw/index.ts';
 import type { Fit } from '../../src/fit/index.ts';
 import type { Layout, LayoutProblem } from '../../src/lay/index.ts';
 import type { Garment, SeamWalk } from '../../src/pattern/index.ts';
@@ -27,14 +34,7 @@ const sizeForPapers = (garment: Garment, papers: string): number => {
 };
 
 /** Amounts stand beside the edges of a piece that lies alone; beside each other there is no room, and words tell them. */
-const withoutAmounts = (drawing: Drawing): Drawing => ({
-  ...drawing,
-  marks: drawing.marks.flatMap((mark): readonly Mark[] =>
-    mark.kind === 'group'
-      ? [{ ...mark, marks: mark.marks.filter((inner) => inner.kind !== 'text' || inner.ink !== 'changed') }]
-      : [],
-  ),
-});
+const amountsOn = (papers: string, moving: boolean) => (papers.includes(' ') ? (moving ? 'none' : 'told') : 'written');
 
 export interface Changes {
   readonly drawing: Drawing;
@@ -42,27 +42,32 @@ export interface Changes {
   readonly textSize: number;
 }
 
+/** What is to be shown of a list of alterations, and how. */
+export interface ChangesAsked {
+  readonly before: Garment;
+  readonly after: Garment;
+  readonly shown: ShownPieces;
+  readonly label: string;
+  readonly unit: Unit;
+  /** An amount is under her hand: what she reads once it rests can wait until then. */
+  readonly moving: boolean;
+}
+
 /**
  * The pieces as bought and as altered, one over the other. `last` is what was drawn before: while the same papers lie
  * on the table their words keep their size.
  */
-export const drawChanges = (
-  before: Garment,
-  after: Garment,
-  shown: ShownPieces,
-  label: string,
-  unit: Unit,
-  last: Changes | null,
-): Changes => {
-  const options = { unit, locale, aspect: tableAspect, changedOnly: shown === 'changed' };
+export const drawChanges = (asked: ChangesAsked, last: Changes | null, cache: DrawingCache): Changes => {
+  const { before, after, shown, label, unit, moving } = asked;
+  const options = { unit, locale, cache, aspect: tableAspect, changedOnly: shown === 'changed' };
   const [old, now] = [only(before, shown), only(after, shown)];
-  const guess = last?.textSize ?? 17;
-  const first = drawBeforeAfter(old, now, { ...options, textSize: guess });
+  const draw = (papers: string, textSize: number) =>
+    drawBeforeAfter(old, now, { ...options, textSize, amounts: amountsOn(papers, moving) });
+  const first = draw(last?.papers ?? '', last?.textSize ?? 17);
   const papers = papersOf(first);
-  const textSize = last?.papers === papers ? guess : sizeForPapers(before, papers);
-  const drawing = textSize === guess ? first : drawBeforeAfter(old, now, { ...options, textSize });
-  const told = papers.includes(' ') ? withoutAmounts(drawing) : drawing;
-  return { drawing: { ...told, label }, papers, textSize };
+  if (last?.papers === papers) return { drawing: { ...first, label }, papers, textSize: last.textSize };
+  const textSize = sizeForPapers(before, papers);
+  return { drawing: { ...draw(papers, textSize), label }, papers, textSize };
 };
 
 export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit): Drawing =>

@@ -25,6 +25,18 @@ export interface MakeInHand {
   readonly change: (change: (make: Make) => Make, name: string) => void;
 }
 
+/** Whether two differ in nothing but the alteration list and what follows from it. */
+export const onlyStepsDiffer = (a: MakeInHand, b: MakeInHand): boolean => {
+  const { make: makeA, altered: _alteredA, alteredEase: _easeA, ...restA } = a;
+  const { make: makeB, altered: _alteredB, alteredEase: _easeB, ...restB } = b;
+  const { steps: _stepsA, ...ofA } = makeA;
+  const { steps: _stepsB, ...ofB } = makeB;
+  return sameParts(ofA, ofB) && sameParts(restA, restB);
+};
+
+const sameParts = (a: Readonly<Record<string, unknown>>, b: Readonly<Record<string, unknown>>): boolean =>
+  [...new Set([...Object.keys(a), ...Object.keys(b)])].every((part) => Object.is(a[part], b[part]));
+
 const MakeContext = createContext<MakeInHand | null>(null);
 export const MakeProvider = MakeContext.Provider;
 
