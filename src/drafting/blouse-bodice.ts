@@ -11,7 +11,7 @@ import {
 import { bad, good, type Result } from '../units/index.ts';
 import { draftArmhole } from './armhole.ts';
 import type { BlousePlan } from './blouse-plan.ts';
-import { backShoulder, frontShoulder, jewel } from './blouse-shoulder.ts';
+import { backShoulder, frontShoulder, jewel, neckLean } from './blouse-shoulder.ts';
 import { balance, dartBelowBust, mouthLevel, onOpened, openSide } from './bust-dart.ts';
 import { draftNeckline } from './neckline.ts';
 import { draftSide, type Side, sideAt } from './side-seam.ts';
@@ -57,6 +57,17 @@ const leastAboveBust = 18;
 
 /** How finely front and back share the bust, mm. */
 const shareWithin = 0.1;
+
+/**
+ * How far the shoulder point may stand outside an across line that lies `drop` below it, least and most, mm. The
+ * armhole leaves the shoulder square, so at the slope given, and comes upright at the line: one even bend takes it
+ * in by drop · tan(slope / 2), a straight by drop · tan(slope). Much less than the first makes a hook at the
+ * shoulder, as much as the second a corner at the line. Readings of the across lines give way to that.
+ */
+const standsOutside = (drop: number, slope: number): readonly [number, number] => [
+  Math.max(0.7 * drop * Math.tan(slope / 2), 9),
+  Math.min(0.75 * drop * Math.tan(slope), 32),
+];
 
 /**
  * Front and back of the bodice, side seams and armholes, for one depth of armhole.
@@ -121,30 +132,29 @@ export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => 
     );
     return quarter === null ? null : sidesFor(quarter, wider);
   };
-  // Opening the dart draws the front in at the bust level; it is cut wider by that, so that back and front still share the bust.
-  const even = solveBetween(
-    (wider) => {
-      const shared = withBust(wider);
-      return shared === null ? -1 : shared.atFront.x - shared.atBack.x - 2 * plan.frontWider;
-    },
-    plan.frontWider,
-    mostWider,
-    shareWithin,
-  );
-  const sides = withBust(even ?? mostWider);
+  // Opening the dart moves the front at the bust level in or out, as the dart lies to it; the side seam is set so that back and front share the bust all the same.
+  const frontOver = (wider: number): number => {
+    const shared = withBust(wider);
+    return shared === null ? 0 : shared.atFront.x - shared.atBack.x - 2 * plan.frontWider;
+  };
+  const even = solveBetween(frontOver, -mostWider, mostWider, shareWithin);
+  const sides = withBust(even ?? (frontOver(0) > 0 ? -mostWider : mostWider));
   if (sides === null) return bad('drafting.bodice-cannot-fit', { bust: { mm: Math.round(4 * plan.bustQuarter) } });
 
-  const acrossBack = settle(plan.acrossBackHalf, shoulderBack.point.x - 32, shoulderBack.point.x - 9);
-  const acrossFront = settle(plan.acrossFrontHalf, shoulderFront.point.x - 40, shoulderFront.point.x - 15);
   const armhole = (
     side: Cubic,
     shoulder: { readonly point: Point; readonly directions: readonly [number, number] },
-    across: number,
+    acrossAsked: number,
     at: number,
     hollow: number,
   ) => {
     const underarm = side.from;
-    const narrowest: Point = { x: across, y: shoulder.point.y + at * (underarm.y - shoulder.point.y) };
+    const drop = at * (underarm.y - shoulder.point.y);
+    const [least, most] = standsOutside(drop, shoulder.directions[1]);
+    const narrowest: Point = {
+      x: settle(acrossAsked, shoulder.point.x - most, shoulder.point.x - least),
+      y: shoulder.point.y + drop,
+    };
     const path = draftArmhole({
       shoulder: shoulder.point,
       shoulderDirection: shoulder.directions[1],
@@ -155,8 +165,8 @@ export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => 
     });
     return { path, narrowest };
   };
-  const backArmhole = armhole(sides.back[0], shoulderBack, acrossBack, 0.5, 0.58);
-  const frontArmhole = armhole(sides.front.above[0], shoulderFront, acrossFront, 0.54, 0.66);
+  const backArmhole = armhole(sides.back[0], shoulderBack, plan.acrossBackHalf, 0.5, 0.58);
+  const frontArmhole = armhole(sides.front.above[0], shoulderFront, plan.acrossFrontHalf, 0.54, 0.66);
   const nape: Point = { x: 0, y: jewel.back };
   const centreNeck: Point = { x: 0, y: baseLevel + plan.neck.frontDepth + jewel.front };
   return good({
@@ -165,6 +175,7 @@ export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => 
         centre: nape,
         neckPoint: shoulderBack.neckPoint,
         shoulderDirection: shoulderBack.directions[0],
+        lean: -neckLean,
         fullness: 0.62,
       }),
       shoulder: [
@@ -182,7 +193,8 @@ export const draftBodice = (plan: BlousePlan, depth: number): Result<Bodice> => 
         centre: centreNeck,
         neckPoint: shoulderFront.neckPoint,
         shoulderDirection: shoulderFront.directions[0],
-        fullness: 0.66,
+        lean: neckLean,
+        fullness: 0.58,
       }),
       shoulder: { kind: 'line', from: shoulderFront.neckPoint, to: shoulderFront.point },
       armhole: frontArmhole.path,

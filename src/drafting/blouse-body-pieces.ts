@@ -92,6 +92,7 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
       { id: 'neck-front', edge: 'neck', at: 0.5, strokes: 1 },
       { id: 'armhole-front', edge: 'armhole', at: 1 - armholeNotch(front.armhole) / armhole, strokes: 1 },
       { id: 'waist', edge: 'side', at: toWaist / sideLength, strokes: 1 },
+      { id: 'hem', edge: 'side', at: 1, strokes: 1 },
     ],
     grain: grainOf(0.45 * front.bustPoint.x, front.bustPoint.y + 40, plan.hipLevel - 40),
     levels: [
@@ -148,6 +149,8 @@ export const backPiece = (plan: BlousePlan, back: BackDraft, front: FrontDraft):
       { id: 'neck-back', edge: 'neck', at: 0.5, strokes: 1 },
       { id: 'armhole-back', edge: 'armhole', at: 1 - armholeNotch(back.armhole) / armhole, strokes: 2 },
       { id: 'waist', edge: 'side', at: pathLength([bustCurve, waistCurve]) / sideLength, strokes: 1 },
+      { id: 'hem', edge: 'side', at: 1, strokes: 1 },
+      { id: 'hem-centre', edge: 'centre-back', at: 0, strokes: 1 },
       { id: 'zip-end', edge: 'centre-back', at: 1 - Math.min(zipLength, centre - 30) / centre, strokes: 1 },
       { id: 'waist-centre', edge: 'centre-back', at: 1 - (plan.waistLevel - nape.y) / centre, strokes: 1 },
     ],

@@ -207,7 +207,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
     bustQuarter: bustHalf / 2,
     waistQuarter: (body.waistGirth + (ease.waist ?? 0)) / 4,
     hipQuarter: (body.hipGirth + (ease.hip ?? 0)) / 4,
-    frontWider: -2,
+    frontWider: 0,
     frontWaistLength: body.frontWaistLength,
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,

@@ -17,7 +17,7 @@ import {
   turnAcross,
   turnAtDart,
 } from './shape-garment.ts';
-import { apart, asideOf } from './shape-measures.ts';
+import { apart, asideOf, leastRadius } from './shape-measures.ts';
 
 const block = 'block construction as taught in manuals of metric pattern cutting';
 const truing = 'truing of joined edges, as taught in manuals of metric pattern cutting';
@@ -86,6 +86,34 @@ export const blouseShape: readonly ShapeCheck[] = [
     34,
     (garment) => armholeHeight(garment, 'back') - armholeHeight(garment, 'front'),
   ),
+  check(
+    'back-armhole-longer',
+    'The back armhole is as long as the front or longer: the arm hangs and reaches forward',
+    block,
+    'mm',
+    -8,
+    28,
+    (garment) => edgeLength(pieceOf(garment, 'back'), 'armhole') - edgeLength(pieceOf(garment, 'front'), 'armhole'),
+  ),
+  check(
+    'bust-shared',
+    'The side seam hangs at the side: front and back share the bust',
+    block,
+    'mm',
+    -4,
+    14,
+    (garment) => levelWidth(pieceOf(garment, 'front'), 'bust') - levelWidth(pieceOf(garment, 'back'), 'bust'),
+  ),
+  check(
+    'armhole-bend-even',
+    'No bend of either armhole is as tight as its seam allowance is wide',
+    block,
+    'mm',
+    16,
+    Number.POSITIVE_INFINITY,
+    (garment) =>
+      Math.min(leastRadius(runOf(garment, 'front', 'armhole')), leastRadius(runOf(garment, 'back', 'armhole'))),
+  ),
   square('armhole-square-front', 'front', 'shoulder', 'armhole'),
   square('armhole-square-back', 'back', 'shoulder', 'armhole'),
   smooth('armhole-over-shoulder', 'Front and back armhole run into one another over the shoulder', 'shoulder', 1),
@@ -147,6 +175,9 @@ export const blouseShape: readonly ShapeCheck[] = [
     0,
     0,
     (garment) => edgeBend(garment, 'front', 'neck') + edgeBend(garment, 'back', 'neck'),
+  ),
+  check('neck-bend-even', 'The back neckline turns up to the shoulder without a hook', block, 'mm', 11, 90, (garment) =>
+    leastRadius(runOf(garment, 'back', 'neck')),
   ),
   check('armhole-bends', 'At most one change of bend in an armhole', block, 'count', 0, 1, (garment) =>
     Math.max(edgeBend(garment, 'front', 'armhole'), edgeBend(garment, 'back', 'armhole')),
@@ -255,11 +286,11 @@ export const blouseShape: readonly ShapeCheck[] = [
   ),
   check(
     'cap-evenly-shared',
-    'Front share of the sleeve at the underarm line',
+    'Front share of the sleeve at the underarm line: half or a little less, as of the armhole',
     sleeve,
     'share',
     0.44,
-    0.56,
+    0.51,
     (garment) => {
       const top = landmarkIn(garment, 'sleeve', 'cap-top').x;
       const front = top - landmarkIn(garment, 'sleeve', 'underarm-front').x;

@@ -8,6 +8,12 @@ const fine = 1e-12;
 /** The necklines lie this much outside the base of the neck: along the shoulder, down the front, down the back. */
 export const jewel = { shoulder: 6, front: 8, back: 3 } as const;
 
+/**
+ * How far the neckline leans from square to the shoulder, radians. Square, the shallow back neck would have to turn
+ * sharply just behind the seam and the front would run down to a V; leaning, both share the turn and are round.
+ */
+export const neckLean = (14 * Math.PI) / 180;
+
 const along = (from: Point, angle: number, mm: number): Point => add(from, scale(directionAt(angle), mm));
 
 export interface Shoulder {

@@ -26,7 +26,7 @@ export const setInCap: { readonly front: CapShape; readonly back: CapShape } = {
 export const headEase = { front: 11, back: 13 } as const;
 
 /** A hem narrower than this share of the upper arm would make the sleeve a funnel. */
-const leastHem = 0.7;
+const leastHem = 0.66;
 
 /** How far down the arm the elbow lies; the survey's women: 310 from shoulder point to elbow of 542 to the wrist. */
 const elbowShareOfArm = 0.57;
@@ -44,6 +44,11 @@ const mostAtHem = 0.07;
 const taperAt = (at: number): number =>
   slopes.top * (at - 2 * at ** 2 + at ** 3) + slopes.hem * (at ** 3 - at ** 2) + 3 * at ** 2 - 2 * at ** 3;
 
+/** An armhole is about this share of its round high: an elbow nearer to the shoulder would lie above the underarm. */
+const heightShareOfArmhole = 0.4;
+
+const shortArm = (length: number) => bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
+
 /**
  * A long sleeve in one piece, set in.
  *
@@ -57,9 +62,11 @@ const taperAt = (at: number): number =>
  */
 export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole: number): Result<SleeveDraft> => {
   const { upperArm, elbow, hand, length } = plan.sleeve;
+  if (elbowShareOfArm * length < heightShareOfArmhole * (frontArmhole + backArmhole)) return shortArm(length);
   // How deep the cap will be is not known yet; the taper hardly depends on it.
-  const below = length - 0.42 * upperArm;
-  const elbowShare = settle((elbowShareOfArm * length - 0.42 * upperArm) / below, 0.1, 0.7);
+  const likelyCap = 0.42 * upperArm;
+  const below = length - likelyCap;
+  const elbowShare = settle((elbowShareOfArm * length - likelyCap) / below, 0.1, 0.7);
   const wanted = Math.max(hand + 20, leastHem * upperArm, upperArm - (upperArm - elbow - 53) / taperAt(elbowShare));
   const hemWidth = Math.min(wanted, upperArm - 12);
   const rise = Math.atan((slopes.top * (upperArm - hemWidth)) / 2 / below);
@@ -75,7 +82,7 @@ export const draftSleeve = (plan: BlousePlan, frontArmhole: number, backArmhole:
   const cap = fitted.value;
   const hemLevel = length - cap.height;
   const elbowLevel = elbowShareOfArm * length - cap.height;
-  if (elbowLevel < 2 * armBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
+  if (elbowLevel < 2 * armBelow) return shortArm(length);
   const taper = (width - hemWidth) / 2;
   const hemSlope = Math.min((slopes.hem * taper) / hemLevel, mostAtHem);
   const seam = (at: number, inward: 1 | -1): Cubic =>

@@ -1,4 +1,5 @@
 import {
+  endTangent,
   type Path,
   type Point,
   pathEnd,
@@ -6,8 +7,8 @@ import {
   pathPointAtLength,
   pathStart,
   reverseSegment,
+  scale,
   splitSegment,
-  startTangent,
 } from '../geometry/index.ts';
 import type { Piece, Run } from '../pattern/index.ts';
 import type { BackDraft, FrontDraft } from './blouse-bodice.ts';
@@ -64,6 +65,8 @@ export const sleevePiece = (sleeve: SleeveDraft, front: FrontDraft, back: BackDr
       { id: 'cap-back', edge: 'cap-back', at: 1 - armholeNotch(back.armhole) / capBack, strokes: 2 },
       { id: 'elbow-back', edge: 'underarm-back', at: elbowShare, strokes: 1 },
       { id: 'elbow-front', edge: 'underarm-front', at: 1 - elbowShare, strokes: 1 },
+      { id: 'hem-back', edge: 'underarm-back', at: 1, strokes: 1 },
+      { id: 'hem-front', edge: 'underarm-front', at: 0, strokes: 1 },
     ],
     grain: { from: { x: 0, y: sleeve.armLevel + 20 }, to: { x: 0, y: hemLevel - 60 } },
     levels: [levelAt('upper-arm', sleeve.armLevel), levelAt('elbow', sleeve.elbowLevel)],
@@ -95,7 +98,7 @@ const facingRuns = (neck: Path, shoulder: Path, width: number, centreEdge: strin
   return closeRuns([
     edgeRun('neck', neck),
     straightRun('shoulder', pathStart(shoulder), end),
-    edgeRun('outer', draftFacingEdge(end, startTangent(shoulder), low)),
+    edgeRun('outer', draftFacingEdge(end, scale(endTangent(neck), -1), low)),
     straightRun(centreEdge, low, centre),
   ]);
 };

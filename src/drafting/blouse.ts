@@ -48,10 +48,14 @@ const seams: readonly Seam[] = [
     easeMax: 6,
     how: 'eased',
   },
-  plain('side', side('front', 'side'), side('back', 'side'), [['waist', 'waist']]),
+  plain('side', side('front', 'side'), side('back', 'side'), [
+    ['waist', 'waist'],
+    ['hem', 'hem'],
+  ]),
   plain('centre-back', side('back', 'centre-back'), side('back', 'centre-back'), [
     ['zip-end', 'zip-end'],
     ['waist-centre', 'waist-centre'],
+    ['hem-centre', 'hem-centre'],
   ]),
   capSeam('armhole-front', side('sleeve', 'cap-front'), side('front', 'armhole', true), headEase.front, [
     ['cap-front', 'armhole-front'],
@@ -61,6 +65,7 @@ const seams: readonly Seam[] = [
   ]),
   plain('underarm', side('sleeve', 'underarm-front', true), side('sleeve', 'underarm-back'), [
     ['elbow-front', 'elbow-back'],
+    ['hem-front', 'hem-back'],
   ]),
   plain('neck-front', side('front-facing', 'neck'), side('front', 'neck'), [['neck-front', 'neck-front']]),
   plain('neck-back', side('back-facing', 'neck'), side('back', 'neck'), [['neck-back', 'neck-back']]),

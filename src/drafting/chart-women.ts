@@ -14,7 +14,7 @@ type Growth = readonly [middle: number, perBust: number];
  * Our own chart. One stature: sizes are girths, and lengths are altered to the person. So lengths along
  * the body grow only by what passing over a fuller body costs; girths grow in proportion, each by its own
  * share of the bust's growth. Shares follow proportional grading as taught in manuals of pattern grading
- * (per 40 of bust: waist 40, hip 37, across back 10, neck 5, shoulder 1, upper arm 13, armhole depth 3).
+ * (per 40 of bust: waist 40, hip 37, across back and front 10, neck 5, shoulder 3, upper arm 14, armhole depth 3).
  * The middle size is a woman of 1680 with a cup of 50 (bust less upper bust), which is the same in every size.
  */
 const growths: Readonly<Record<MeasureId, Growth>> = {
@@ -27,17 +27,17 @@ const growths: Readonly<Record<MeasureId, Growth>> = {
   hipGirth: [988, 0.92],
   waistToHip: [203, 0.02],
   neckBaseGirth: [366, 0.12],
-  shoulderLength: [128, 0.025],
-  shoulderDrop: [45, 0.004],
-  acrossBack: [354, 0.25],
-  acrossFront: [334, 0.23],
+  shoulderLength: [128, 0.075],
+  shoulderDrop: [45, 0.02],
+  acrossBack: [354, 0.24],
+  acrossFront: [328, 0.25],
   armholeDepth: [188, 0.075],
   backWaistLength: [403, 0.04],
   frontWaistLength: [434, 0.1],
   bustDepth: [258, 0.16],
   bustSpan: [184, 0.2],
-  upperArmGirth: [282, 0.32],
-  elbowGirth: [258, 0.22],
+  upperArmGirth: [282, 0.34],
+  elbowGirth: [258, 0.25],
   armLength: [585, 0.02],
   wristGirth: [156, 0.07],
   bodyRise: [268, 0.06],

@@ -36,6 +36,14 @@ export const inflections = (path: Path): number => {
   return changes;
 };
 
+/** The tightest bend's radius along a path, mm; infinite where it is straight. */
+export const leastRadius = (path: Path): number => {
+  const bends = path.flatMap((segment) =>
+    Array.from({ length: looks + 1 }, (_, i) => Math.abs(segmentCurvatureAt(segment, i / looks))),
+  );
+  return 1 / Math.max(...bends);
+};
+
 /** Greatest distance of a path from the straight between its ends: to the left of travel, and to the right. */
 export const bulges = (path: Path): { readonly left: number; readonly right: number } => {
   const from = pathStart(path);
