@@ -46,14 +46,14 @@ const along = (from: Point, angle: number, mm: number): Point => add(from, scale
  * The front neckline leaves the shoulder this much steeper than square, the back as much flatter, radians: so the front is
  * round instead of pointed, the back lies shallow across the nape, and the two still run into one another.
  */
-const turned = (9 * Math.PI) / 180;
+const turned = (14 * Math.PI) / 180;
 
 /**
  * How a neckline is opened from the base of the neck: for each mm along the shoulder so much down the front and the
  * back. The shoulder is opened at least by the band's width less what the band may climb, and at most by a share
  * of its length; what is then still missing goes into the front.
  */
-const opening = { front: 1.35, back: 0.5, least: 14, most: 90, ofShoulder: 0.27 } as const;
+const opening = { front: 1.35, back: 0.6, least: 14, most: 90, ofShoulder: 0.3 } as const;
 
 interface NeckOf {
   readonly base: Point;
@@ -137,7 +137,7 @@ const movedOut = ([toWaist, toHip, toHem]: PlainSide, by: number): PlainSide => 
 const leastHole = 5;
 
 /** Where the across line lies from shoulder point to underarm, and how far the armhole is hollowed under it. */
-const armholes = { back: { at: 0.5, hollow: 0.56 }, front: { at: 0.54, hollow: 0.66 } } as const;
+const armholes = { back: { at: 0.5, hollow: 0.57 }, front: { at: 0.54, hollow: 0.66 } } as const;
 
 /**
  * Front and back of the tee for one depth of armhole.
@@ -162,9 +162,9 @@ export const draftTeeBody = (plan: TeePlan, depth: number): Result<TeeBody> => {
       centre: { x: 0, y: frontBase.y + plan.neck.frontDepth },
       slope: frontSlope,
       squareTo: frontSlope - turned,
-      fullness: 0.62,
+      fullness: 0.6,
     },
-    { base: backBase, centre: { x: 0, y: 0 }, slope: backSlope, squareTo: backSlope + turned, fullness: 0.66 },
+    { base: backBase, centre: { x: 0, y: 0 }, slope: backSlope, squareTo: backSlope + turned, fullness: 0.7 },
   );
   if (!necks.ok) return necks;
   const bustAcross = Math.min(Math.abs(plan.bustSpanHalf - frontBase.x), plan.bustDepth / 2);

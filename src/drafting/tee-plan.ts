@@ -41,6 +41,12 @@ const read = (body: Measures, survey: Survey): Result<TeeMeasures> => {
 
 const degree = Math.PI / 180;
 
+/**
+ * A tee's shoulder is laid this much straighter than the body's: its neck is opened past the steep foot of the neck, and
+ * the arm is lifted in it. Blocks for knits, as taught in manuals of cutting knitted cloth.
+ */
+const straighter = 1.5 * degree;
+
 /** Crosswise stretch the cloth has to have: 100 mm reach 125. */
 export const stretchNeeded = 0.25;
 
@@ -174,7 +180,8 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
   const body = measured.value;
   const wished = refusedEase(body, options.ease ?? {});
   if (!wished.ok) return wished;
-  const slope = settle(Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)), 14 * degree, 27 * degree);
+  const bodySlope = Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6));
+  const slope = settle(bodySlope - straighter, 13 * degree, 25 * degree);
   const fifth = body.neckBaseGirth / 5;
   const waistLevel = body.backWaistLength;
   const hipLevel = waistLevel + body.waistToHip;
@@ -188,31 +195,35 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
   }
   const ease = easeFor(body, wished.value, (waistLevel - armholeDepth) / (hipLevel - armholeDepth));
   const cup = body.bustGirth - body.upperBustGirth;
+  const rise = settle(body.neckBaseGirth * 0.054, 16, 26);
+  // A front longer than the back over the bust is cut higher at the neck point as far as a dartless front can take; the
+  // shoulder point goes up by half of it, for the armhole is no longer in front.
+  const raise = settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 5);
   const backSlope = slope - 1.5 * degree;
-  const frontSlope = slope + 1.5 * degree;
+  const frontSlope = slope + 1.5 * degree + Math.asin(raise / 2 / body.shoulderLength);
   const bustHalf = (body.bustGirth + (ease.bust ?? 0)) / 2;
   const upperArm = body.upperArmGirth + (ease['upper-arm'] ?? 0);
   // The armhole's width is what the across lines leave of half the bust: the arm must go through it.
-  const readBack = body.acrossBack / 2 + 3;
-  const readFront = body.acrossFront / 2 + 4;
-  const width = bustHalf - readBack - readFront;
+  // Front and back differ by less than they read on the body: a front cut in as far as a woven's makes its armhole the longer.
+  const readMean = (body.acrossBack + body.acrossFront) / 4 + 4.5;
+  const differ = settle((body.acrossBack - body.acrossFront) / 4 - 1, 2.5, 3.5);
+  const width = bustHalf - 2 * readMean;
   const wider = (width - settle(width, 0.3 * upperArm, 0.5 * upperArm)) / 2;
-  const acrossBackHalf = readBack + wider;
-  const acrossFrontHalf = readFront + wider;
-  // The shoulder point stands a little outside both across lines; readings that disagree share the difference.
+  const acrossBackHalf = readMean + differ + wider;
+  const acrossFrontHalf = readMean - differ + wider;
+  // The shoulder point stands a little outside both across lines; readings that disagree share the difference. A
+  // shoulder that would stand far out hooks the armhole under it, so most of what is too much is left off.
   const standsOut =
     (fifth - 2 + body.shoulderLength * Math.cos(backSlope) - acrossBackHalf) / 2 +
     (fifth - 4 + body.shoulderLength * Math.cos(frontSlope) - acrossFrontHalf) / 2;
-  const longer = settle(settle(standsOut, 13, 27) - standsOut, -10, 14);
-  const rise = settle(body.neckBaseGirth * 0.054, 16, 26);
+  const longer = settle(13 - standsOut, 0, 14) - settle(0.62 * (standsOut - 18), 0, 20);
   return good({
     ease,
     neck: {
       backWidth: fifth - 2,
       frontWidth: fifth - 4,
       rise,
-      // A front longer than the back over the bust is cut higher at the neck point as far as a dartless front can take.
-      raise: settle((body.frontWaistLength - body.backWaistLength - rise) / 2, 0, 5),
+      raise,
       frontDepth: fifth + 2,
       leastRound: Math.max((body.headGirth + 5) / (1 + stretchNeeded), 1.03 * body.neckBaseGirth) / band.share,
     },
@@ -226,7 +237,7 @@ export const planTee = (given: Measures, survey: Survey, options: DraftOptions =
     bustQuarter: bustHalf / 2,
     waistQuarter: (body.waistGirth + (ease.waist ?? 0)) / 4,
     hipQuarter: (body.hipGirth + (ease.hip ?? 0)) / 4,
-    frontWider: settle(0.06 * (cup - 20), 0, 5),
+    frontWider: settle(0.06 * (cup - 20), 0, 2.5),
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,
     sleeve: {

@@ -15,8 +15,8 @@ export interface TeeSleeve {
 
 /** Flatter than a woven sleeve's cap, and front and back more alike: a knit follows the arm forward by itself. */
 const knitCap: { readonly front: CapShape; readonly back: CapShape } = {
-  front: { across: 0.45, up: 0.42, head: 0.5, hollow: 0.72 },
-  back: { across: 0.42, up: 0.42, head: 0.52, hollow: 0.68 },
+  front: { across: 0.45, up: 0.42, head: 0.5, hollow: 0.82 },
+  back: { across: 0.42, up: 0.42, head: 0.52, hollow: 0.76 },
 };
 
 /** Sleeve-head ease, mm: shirts and knits take 0–12 in all, set in flat; a little more of it behind. */

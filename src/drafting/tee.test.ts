@@ -147,8 +147,9 @@ describe.each(patterns)('$house.name', ({ house, pattern }) => {
         edgeLength(pieceOf(garment, 'neck-band'), 'neck-front') +
         edgeLength(pieceOf(garment, 'neck-band'), 'neck-back'),
     );
+    // Sizes whose heads measure the same have the same band.
     bands.slice(1).forEach((mm, i) => {
-      expect(mm).toBeGreaterThan(bands[i] ?? 0);
+      expect(mm).toBeGreaterThanOrEqual((bands[i] ?? 0) - tolerance.seam);
       expect(mm - (bands[i] ?? 0)).toBeLessThan(8);
     });
   });
