@@ -3,7 +3,8 @@ import type { Garment } from '../pattern/index.ts';
 import type { Problem, Unit } from '../units/index.ts';
 import type { FontFiles } from './pdf-fonts.ts';
 
-export interface PrintRequest {
+/** What is to be printed, on what. */
+export interface SheetRequest {
   readonly garment: Garment;
   /** The garment before its alterations; printed dotted in the layer `original`, piece by piece, at the same place. */
   readonly original?: Garment;
@@ -19,6 +20,9 @@ export interface PrintRequest {
   readonly paper: Paper;
   readonly unit: Unit;
   readonly locale?: string;
+}
+
+export interface PrintRequest extends SheetRequest {
   readonly fonts: FontFiles;
 }
 

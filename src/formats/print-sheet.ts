@@ -13,7 +13,7 @@ import { fill, formatsWords as words } from '../words/index.ts';
 import { type CellSize, cellShape, cellSizeFor } from './cell-shape.ts';
 import { packSheet } from './pack-sheet.ts';
 import type { TileFrame } from './paper.ts';
-import type { PrintRequest } from './print-request.ts';
+import type { PrintRequest, SheetRequest } from './print-request.ts';
 import { type Tile, tilesOf } from './tiles.ts';
 
 /** A piece to be printed, in its own coordinates. */
@@ -28,20 +28,27 @@ export interface PrintPiece {
   readonly entry: string;
 }
 
-/** The same piece drawn where it lies on the virtual sheet; cut and footprint lie there too. */
-export interface SheetPiece extends PrintPiece {
-  readonly marks: readonly Mark[];
-  /** Its label found room. */
-  readonly labelled: boolean;
+/** The same piece where it lies on the virtual sheet; cut and footprint lie there too. */
+export interface PlacedPiece extends PrintPiece {
+  /** What was added to its own coordinates. */
+  readonly by: Point;
 }
 
 /** Everything laid on one virtual sheet. */
 export interface Sheet {
-  readonly pieces: readonly SheetPiece[];
+  readonly pieces: readonly PlacedPiece[];
   readonly tiles: readonly Tile[];
   /** Down to where the sheet is used, mm. */
   readonly length: number;
 }
+
+/** How much of a tile's height is pattern, mm: a roll is cut off below the last piece. */
+export const tileHeight = ({ row }: Pick<Tile, 'row'>, frame: TileFrame, { length }: Pick<Sheet, 'length'>): number =>
+  frame.paper.roll ? Math.min(frame.stepY, length - row * frame.stepY) : frame.stepY;
+
+/** A page with so much pattern on it, and what stands round that, mm. */
+export const pageHeight = (height: number, frame: TileFrame): number =>
+  height + frame.overlap + frame.header + 2 * frame.margin;
 
 /** Kept free round each piece on the virtual sheet, mm: room for scissors, and lines stay clear of joints. */
 const pieceGap = 5;
@@ -52,7 +59,7 @@ const mostColumns = 8;
 /** Em of the words on pieces, mm: 12.5 point. */
 const labelSize = 4.4;
 
-export const printPiece = (piece: Piece, number: number, request: PrintRequest): PrintPiece => {
+export const printPiece = (piece: Piece, number: number, request: SheetRequest): PrintPiece => {
   const { unit, locale = 'en' } = request;
   const original = request.original?.pieces.find((one) => one.id === piece.id);
   const cut = cutLine(piece);
@@ -73,19 +80,17 @@ export const printPiece = (piece: Piece, number: number, request: PrintRequest):
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** Lays the pieces on the sheet, leaving its top left free for what is told about the print, and draws them there. */
+/** Lays the pieces on the sheet, leaving its top left free for what is told about the print. */
 export const layOut = (
   pieces: readonly PrintPiece[],
   frame: TileFrame,
   reserved: { readonly width: number; readonly height: number },
-  request: PrintRequest,
-  textWidth: TextWidth,
 ): Sheet => {
   const cell: CellSize = cellSizeFor(frame.stepX, frame.stepY, packingCell);
   const shapes = pieces.map((piece) => cellShape(piece.footprint, cell, pieceGap));
   const columns = frame.paper.roll ? 1 : mostColumns;
   const packed = packSheet(shapes, cell, { x: frame.stepX, y: frame.stepY }, columns, reserved);
-  const placed = pieces.map((piece, index) => drawnAt(piece, packed.places[index] as Point, frame, request, textWidth));
+  const placed = pieces.map((piece, index) => placedAt(piece, packed.places[index] as Point));
   const box = [
     { x: 0, y: 0 },
     { x: reserved.width, y: 0 },
@@ -96,20 +101,26 @@ export const layOut = (
   return { pieces: placed, tiles: tilesOf(shapesOnSheet, frame), length: Math.ceil(packed.length) };
 };
 
-/** The piece drawn with its label, which keeps off the borders of sheets where it can, and moved to its place. */
-const drawnAt = (
-  piece: PrintPiece,
-  by: Point,
+const placedAt = (piece: PrintPiece, by: Point): PlacedPiece => ({
+  ...piece,
+  by,
+  cut: applyToPath(translation(by), piece.cut),
+  footprint: piece.footprint.map((polygon) => polygon.map((p) => ({ x: p.x + by.x, y: p.y + by.y }))),
+});
+
+/** A piece with its marks and its label, which keeps off the borders of sheets where it can, drawn in its place. */
+export const drawPlaced = (
+  placed: PlacedPiece,
   frame: TileFrame,
   request: PrintRequest,
   textWidth: TextWidth,
-): SheetPiece => {
+): { readonly marks: readonly Mark[]; readonly labelled: boolean } => {
   const { unit, locale = 'en' } = request;
-  const altered = (request.alterations ?? []).filter((one) => one.pieces?.includes(piece.piece.id) ?? true);
-  const group = pieceGroup(piece.piece, {
+  const altered = (request.alterations ?? []).filter((one) => one.pieces?.includes(placed.piece.id) ?? true);
+  const group = pieceGroup(placed.piece, {
     unit,
     locale,
-    ...(piece.original ? { original: piece.original } : {}),
+    ...(placed.original ? { original: placed.original } : {}),
     size: `${request.size} · ${request.title}`,
     notes: [
       words.grainNote,
@@ -118,22 +129,18 @@ const drawnAt = (
     ],
     textSize: labelSize,
     textWidth,
-    avoid: bordersOver(piece, by, frame),
+    avoid: bordersOver(placed, frame),
     namedOutside: false,
   });
-  const moved = translation(by);
   return {
-    ...piece,
-    cut: applyToPath(moved, piece.cut),
-    footprint: piece.footprint.map((polygon) => polygon.map((p) => ({ x: p.x + by.x, y: p.y + by.y }))),
-    marks: moveMarks(group.marks, moved),
+    marks: moveMarks(group.marks, translation(placed.by)),
     labelled: group.marks.some((mark) => mark.kind === 'text' && mark.weight === 'bold'),
   };
 };
 
 /** Where the borders of tiles cross a piece, in its own coordinates. */
-const bordersOver = (piece: PrintPiece, by: Point, frame: TileFrame): Path[] => {
-  const { minX, minY, maxX, maxY } = pathBounds(piece.cut);
+const bordersOver = ({ cut, by }: PlacedPiece, frame: TileFrame): Path[] => {
+  const { minX, minY, maxX, maxY } = pathBounds(applyToPath(translation({ x: -by.x, y: -by.y }), cut));
   const multiples = (low: number, high: number, step: number): number[] => {
     const first = Math.ceil(low / step);
     return Array.from(

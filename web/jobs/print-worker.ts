@@ -1,36 +1,68 @@
 /// <reference lib="webworker" />
 import '../no-written-code.ts';
-import { type PrintedPattern, type PrintRequest, printPdf } from '../../src/formats/index.ts';
-import type { Result } from '../../src/units/index.ts';
+import {
+  drawPageMap,
+  type FontFiles,
+  measureWords,
+  type PageMap,
+  type PrintedPattern,
+  type PrintRequest,
+  printPdf,
+  type SheetRequest,
+} from '../../src/formats/index.ts';
+import { bad, type Result } from '../../src/units/index.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-/** What is said to the print thread: what to print, or to stop. */
-export type ToPrint = { readonly say: 'print'; readonly request: PrintRequest } | { readonly say: 'stop' };
+/** What is said to the print thread: what to print, what to map, the letters to map with, or to stop. */
+export type ToPrint =
+  | { readonly say: 'print'; readonly request: PrintRequest }
+  | { readonly say: 'letters'; readonly fonts: FontFiles }
+  | { readonly say: 'map'; readonly request: SheetRequest; readonly asked: number }
+  | { readonly say: 'stop' };
 
 export type FromPrint =
   | { readonly say: 'progress'; readonly progress: number }
   | { readonly say: 'printed'; readonly result: Result<PrintedPattern> }
+  | { readonly say: 'mapped'; readonly result: Result<PageMap>; readonly asked: number }
   | { readonly say: 'broken'; readonly message: string };
 
 let stopped = false;
+let letters: ReturnType<typeof measureWords> = Promise.resolve(null);
+let lastAsked = 0;
 
 const tell = (message: FromPrint, give: Transferable[] = []) => self.postMessage(message, give);
 
-const print = async (request: PrintRequest) => {
+const orBroken = async (work: () => Promise<void>) => {
   try {
-    const result = await printPdf(request, {
-      report: (progress) => tell({ say: 'progress', progress }),
-      cancelled: () => stopped,
-      pause: () => new Promise((resolve) => setTimeout(resolve, 0)),
-    });
-    tell({ say: 'printed', result }, result.ok ? [result.value.bytes.buffer] : []);
+    await work();
   } catch (error) {
     tell({ say: 'broken', message: error instanceof Error ? error.message : String(error) });
   }
 };
 
-self.onmessage = (event: MessageEvent<ToPrint>) => {
-  if (event.data.say === 'stop') stopped = true;
-  else void print(event.data.request);
+const print = async (request: PrintRequest) => {
+  const result = await printPdf(request, {
+    report: (progress) => tell({ say: 'progress', progress }),
+    cancelled: () => stopped,
+    pause: () => new Promise((resolve) => setTimeout(resolve, 0)),
+  });
+  tell({ say: 'printed', result }, result.ok ? [result.value.bytes.buffer] : []);
+};
+
+/** Only the map asked for last is drawn: those before it are of pieces that have changed since. */
+const map = async (request: SheetRequest, asked: number) => {
+  lastAsked = asked;
+  const textWidth = await letters;
+  await new Promise((resolve) => setTimeout(resolve, 0));
+  if (asked !== lastAsked) return;
+  const result = textWidth ? drawPageMap(request, textWidth) : bad('formats.font-unreadable');
+  tell({ say: 'mapped', result, asked });
+};
+
+self.onmessage = ({ data }: MessageEvent<ToPrint>) => {
+  if (data.say === 'stop') stopped = true;
+  else if (data.say === 'letters') letters = measureWords(data.fonts);
+  else if (data.say === 'map') void orBroken(() => map(data.request, data.asked));
+  else void orBroken(() => print(data.request));
 };

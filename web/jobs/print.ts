@@ -1,6 +1,6 @@
 import regular from '../../node_modules/@expo-google-fonts/alegreya-sans/400Regular/AlegreyaSans_400Regular.ttf?url';
 import bold from '../../node_modules/@expo-google-fonts/alegreya-sans/700Bold/AlegreyaSans_700Bold.ttf?url';
-import type { FontFiles, PrintedPattern, PrintRequest } from '../../src/formats/index.ts';
+import type { FontFiles, PageMap, PrintedPattern, SheetRequest } from '../../src/formats/index.ts';
 import type { Result } from '../../src/units/index.ts';
 import type { FromPrint, ToPrint } from './print-worker.ts';
 
@@ -18,16 +18,18 @@ const readFont = async (address: string): Promise<Uint8Array> => {
 
 const readFonts = async (): Promise<FontFiles> => ({ regular: await readFont(regular), bold: await readFont(bold) });
 
+const startThread = () => new Worker(new URL('./print-worker.ts', import.meta.url), { type: 'module', name: 'print' });
+
 /** Makes the full-scale PDF in a thread of its own, with the program's own letters. */
-export const startPrint = (request: Omit<PrintRequest, 'fonts'>, report: (progress: number) => void): Printing => {
-  const worker = new Worker(new URL('./print-worker.ts', import.meta.url), { type: 'module', name: 'print' });
+export const startPrint = (request: SheetRequest, report: (progress: number) => void): Printing => {
+  const worker = startThread();
   const say = (message: ToPrint) => worker.postMessage(message);
   const printed = new Promise<Result<PrintedPattern>>((resolve, reject) => {
     worker.onmessage = (event: MessageEvent<FromPrint>) => {
       const message = event.data;
       if (message.say === 'progress') report(message.progress);
       else if (message.say === 'printed') resolve(message.result);
-      else reject(new Error(message.message));
+      else if (message.say === 'broken') reject(new Error(message.message));
     };
     worker.onerror = (event) => reject(new Error(event.message || 'the print thread could not be started'));
   });
@@ -38,4 +40,36 @@ export const startPrint = (request: Omit<PrintRequest, 'fonts'>, report: (progre
     })
     .finally(() => worker.terminate());
   return { result, stop: () => say({ say: 'stop' }) };
+};
+
+/** A thread that works out which pieces come to lie on which sheets. */
+export interface Mapper {
+  /** Asks for a map; what was asked before and has not been answered is given up. */
+  readonly map: (request: SheetRequest) => void;
+  readonly end: () => void;
+}
+
+/** Packing the sheets takes some tenths of a second, more than a page may stand still. */
+export const startMapper = (hear: (result: Result<PageMap> | Error) => void): Mapper => {
+  const worker = startThread();
+  const say = (message: ToPrint) => worker.postMessage(message);
+  let asked = 0;
+  worker.onmessage = (event: MessageEvent<FromPrint>) => {
+    const message = event.data;
+    if (message.say === 'mapped' && message.asked === asked) hear(message.result);
+    else if (message.say === 'broken') hear(new Error(message.message));
+  };
+  worker.onerror = (event) => hear(new Error(event.message || 'the print thread could not be started'));
+  const ready = readFonts().then((fonts) => say({ say: 'letters', fonts }));
+  return {
+    map: (request) => {
+      asked += 1;
+      const own = asked;
+      ready.then(
+        () => own === asked && say({ say: 'map', request, asked: own }),
+        (error: Error) => hear(error),
+      );
+    },
+    end: () => worker.terminate(),
+  };
 };

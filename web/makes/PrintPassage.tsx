@@ -1,16 +1,16 @@
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import type { PrintedPattern } from '../../src/formats/index.ts';
+import type { PageMap, PrintedPattern, SheetRequest } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import type { Problem } from '../../src/units/index.ts';
 import { problemWords, sayStep, webWords } from '../../src/words/index.ts';
-import { locale, useSay } from '../app/settings.tsx';
+import { locale, type Say, useSay } from '../app/settings.tsx';
 import type { Printing } from '../jobs/print.ts';
 import { Choice } from '../parts/Choice.tsx';
-import { drawGarment } from '../parts/draw-garment.ts';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
+import { usePageMap } from './usePageMap.ts';
 
 const words = webWords.make.print;
 
@@ -29,13 +29,36 @@ export const fileName = (name: string, paper: Paper): string => {
   return `${plain || 'pattern'}-${paper}.pdf`;
 };
 
+/** What would be printed of the make as it is now. */
+const useRequest = (): SheetRequest => {
+  const { make, pattern, size, altered } = useMake();
+  const say = useSay();
+  const { name, paper } = make;
+  return useMemo(
+    () => ({
+      garment: altered.garment,
+      ...(altered.outcomes.length > 0 ? { original: size.garment } : {}),
+      title: pattern.name,
+      size: size.id,
+      make: name,
+      alterations: altered.outcomes.map(({ step, applied }) => ({
+        text: sayStep(step, say.unit),
+        pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
+      })),
+      paper,
+      unit: say.unit,
+      locale,
+    }),
+    [altered, size, pattern.name, name, paper, say.unit],
+  );
+};
+
 /** Makes the PDF and keeps its address; the last one is let go of when another is made or the page is left. */
-const usePrint = () => {
+const usePrint = (request: SheetRequest) => {
   const [print, setPrint] = useState<PrintState>({ state: 'idle' });
   const printing = useRef<Printing | null>(null);
   const address = useRef<string | null>(null);
-  const { make, pattern, size, altered } = useMake();
-  const say = useSay();
+  const wanted = useRef(request);
 
   const letGo = () => {
     if (address.current) URL.revokeObjectURL(address.current);
@@ -54,22 +77,8 @@ const usePrint = () => {
     letGo();
     try {
       const { startPrint } = await import('../jobs/print.ts');
-      const run = startPrint(
-        {
-          garment: altered.garment,
-          ...(altered.outcomes.length > 0 ? { original: size.garment } : {}),
-          title: pattern.name,
-          size: size.id,
-          make: make.name,
-          alterations: altered.outcomes.map(({ step, applied }) => ({
-            text: sayStep(step, say.unit),
-            pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
-          })),
-          paper: make.paper,
-          unit: say.unit,
-          locale,
-        },
-        (progress) => setPrint((now) => (now.state === 'printing' ? { state: 'printing', progress } : now)),
+      const run = startPrint(request, (progress) =>
+        setPrint((now) => (now.state === 'printing' ? { state: 'printing', progress } : now)),
       );
       printing.current = run;
       const result = await run.result;
@@ -79,6 +88,10 @@ const usePrint = () => {
             ? { state: 'idle' }
             : { state: 'refused', problem: result.problem },
         );
+        return;
+      }
+      if (wanted.current !== request) {
+        setPrint({ state: 'idle' });
         return;
       }
       const bytes = result.value.bytes as Uint8Array<ArrayBuffer>;
@@ -91,28 +104,43 @@ const usePrint = () => {
       printing.current = null;
     }
   };
-  // A print of what has been changed since is not a print of this make.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: these are what a print is of.
-  useEffect(
-    () => setPrint((now) => (now.state === 'printed' ? { state: 'idle' } : now)),
-    [altered.garment, make.paper, make.name, say.unit],
-  );
+  // A print of what has been changed since is not a print of this make: neither one that is done nor one under way.
+  useEffect(() => {
+    if (wanted.current === request) return;
+    wanted.current = request;
+    printing.current?.stop();
+    setPrint((now) => (now.state === 'printed' ? { state: 'idle' } : now));
+  }, [request]);
   return { print, start, stop: () => printing.current?.stop() };
+};
+
+/** How many sheets of what, in a sentence, before they are made. */
+const saySheets = ({ tiles, pages, length }: PageMap, paper: Paper, say: Say): string => {
+  const count = tiles.length;
+  const cover = pages - count;
+  const values = { paper: words.papers[paper], count, pages, cover };
+  if (length !== null)
+    return say.words(words.sheetsRoll, { ...values, length: say.length(length, { purpose: 'cloth' }) });
+  if (cover === 0) return say.words(count === 1 ? words.sheetHere : words.sheetsHere, values);
+  if (count === 1) return say.words(words.sheetApart, values);
+  return say.words(cover === 1 ? words.sheetsApart : words.sheetsAfterMore, values);
 };
 
 /** Print: which paper, and the full-scale sheets as one PDF. */
 export const PrintPassage = memo(() => {
   const say = useSay();
-  const { make, altered, size, change } = useMake();
+  const { make, altered, change } = useMake();
   const current = useCurrentPassage() === 'print';
-  const { print, start, stop } = usePrint();
+  const request = useRequest();
+  const { print, start, stop } = usePrint(request);
+  const { map, of, problem } = usePageMap(current ? request : null);
   const laid = useMemo((): Laid | null => {
-    if (!current) return null;
-    const label = say.words(words.picture, { name: make.name, size: size.id });
-    const drawing = drawGarment(altered.garment, label, { unit: say.unit, locale, size: size.id });
-    return { drawing, subject: `print ${size.id}` };
-  }, [current, altered.garment, size.id, make.name, say]);
+    if (!current || !map || !of) return null;
+    const label = say.words(words.picture, { name: make.name, size: of.size, paper: words.papers[of.paper] });
+    return { drawing: { ...map.drawing, label }, subject: `print ${of.size} ${of.paper} ${map.tiles.join(' ')}` };
+  }, [current, map, of, make.name, say]);
   useLay(laid);
+  const mapping = of !== request && problem === null;
   const silent = problemWords['web.print-broken'];
   return (
     <Passage id="print" title={webWords.make.passages.print}>
@@ -129,6 +157,10 @@ export const PrintPassage = memo(() => {
         }))}
         onChange={(paper) => change((before) => ({ ...before, paper }), 'paper')}
       />
+      <p className={mapping ? 'waiting' : undefined} role="status">
+        {mapping ? words.mapping : map && saySheets(map, make.paper, say)}
+      </p>
+      {problem && print.state !== 'refused' && <Trouble words={say.problem(problem)} />}
       <div className="verbs">
         <button
           type="button"
