@@ -6,7 +6,7 @@ import { type Patience, Separation } from './separate.ts';
 import type { Table } from './table.ts';
 
 const hurried: Patience = { rounds: 40, strikes: 1 };
-const exploring: Patience = { rounds: 100, strikes: 3 };
+const exploring: Patience = { rounds: 200, strikes: 3 };
 const compressing: Patience = { rounds: 60, strikes: 4 };
 const effort: MoveEffort = { anywhere: 40, nearby: 20, refined: 2 };
 
