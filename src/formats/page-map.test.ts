@@ -46,7 +46,7 @@ describe('the map of a print', () => {
     for (const piece of size.garment.pieces) {
       const group = map.value.drawing.marks.find((mark) => mark.kind === 'group' && mark.id === piece.id);
       if (group?.kind !== 'group') throw new Error(`${piece.id} is not on the map`);
-      const sheets = group.label.replace(`${piece.name}: `, '').split(', ');
+      const sheets = group.label.replace(/^\d+ .*: /, '').split(', ');
       expect(sheets.every((sheet) => map.value.tiles.includes(sheet))).toBe(true);
       const cut = group.marks.find((mark) => mark.kind === 'path');
       const { minX, maxX } = pathBounds(cut?.kind === 'path' ? (cut.paths[0] ?? []) : []);

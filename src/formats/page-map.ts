@@ -5,6 +5,7 @@ import {
   type GroupMark,
   groupMark,
   type Mark,
+  moveMarks,
   pathMark,
   rectangle,
   roomForWords,
@@ -12,7 +13,7 @@ import {
   type TextWidth,
   textMark,
 } from '../draw/index.ts';
-import type { Path } from '../geometry/index.ts';
+import { type Path, translation } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { fill, formatsWords as words } from '../words/index.ts';
 import { type PrintPlan, planPrint } from './print-plan.ts';
@@ -26,6 +27,8 @@ export interface PageMap {
   readonly drawing: Drawing;
   /** Names of the sheets that carry the pattern, in page order. */
   readonly tiles: readonly string[];
+  /** Each piece, by its number in the printed list, and the sheets it lies on. */
+  readonly pieces: readonly { readonly number: number; readonly name: string; readonly sheets: readonly string[] }[];
   /** Every page of the file, those before the pattern too. */
   readonly pages: number;
   /** How much of a roll is used, mm; null for paper in sheets. */
@@ -67,6 +70,11 @@ export const drawPageMap = (request: SheetRequest, textWidth: TextWidth): Result
   return good({
     drawing: drawingOf(label, marks, size),
     tiles: tiles.map((tile) => tile.name),
+    pieces: pieces.map((piece) => ({
+      number: piece.number,
+      name: piece.piece.name,
+      sheets: tilesOf(piece.footprint, plan.frame).map((tile) => tile.name),
+    })),
     pages: tiles.length + plan.coverApart.length,
     length: rollLength(plan),
   });
@@ -95,26 +103,22 @@ const sheetNames = (tiles: readonly Tile[], { frame, sheet }: PrintPlan, size: n
   ];
 };
 
-/** Where what is told about the print stands: sheets of its own to the left, or the head of the first. */
-const coverMarks = ({ frame, coverApart, reserved }: PrintPlan, size: number): readonly Mark[] => {
-  const said = (lines: readonly string[], left: number, top: number) =>
-    lines.map((text, index) =>
-      textMark('words', 'mark', { x: left + size * 0.6, y: top + size * (1.4 + index * 1.3) }, text, size),
-    );
-  if (reserved.height > 0) {
-    const box = rectangle(0, 0, reserved.width, reserved.height);
-    return [pathMark('marks', 'faint', box), ...said(words.mapCoverHere, 0, 0)];
-  }
-  const left = -frame.stepX - size * 3;
-  return coverApart.flatMap((_, index) => {
-    const top = index * (frame.stepY + size);
-    const sheet = rectangle(left, top, frame.stepX, frame.stepY);
-    return [
-      filledMark('cut', 'paper', sheet),
-      pathMark('marks', 'faint', sheet),
-      ...(index === 0 ? said(words.mapCover, left, top) : []),
-    ];
+/**
+ * What is told about the print, its lines only: the words on it are too small to be read here. On sheets of its own to
+ * the left, or at the head of the first.
+ */
+const coverMarks = ({ frame, coverApart, coverHere }: PrintPlan, size: number): readonly Mark[] => {
+  const lines = (marks: readonly Mark[]) => marks.filter((mark) => mark.kind === 'path');
+  const { width, height } = frame.paper;
+  const left = -width - size * 3;
+  const apart = coverApart.flatMap((marks, index) => {
+    const sheet = rectangle(-frame.margin, -frame.margin, width, height);
+    const by = translation({ x: left + frame.margin, y: index * (height + size) + frame.margin });
+    return moveMarks([filledMark('cut', 'paper', sheet), pathMark('marks', 'faint', sheet), ...lines(marks)], by);
   });
+  const middle = { x: left + width / 2, y: -size * 0.5 };
+  const said = textMark('words', 'mark', middle, words.mapCover, size, { anchor: 'middle' });
+  return [...lines(coverHere), ...apart, ...(coverApart.length > 0 ? [said] : [])];
 };
 
 /** A piece in its place, named; a screen reader is told which sheets it lies on. */
@@ -127,35 +131,38 @@ const pieceMark = (
   { unit, locale }: SheetRequest,
 ): GroupMark => {
   const sheets = tilesOf(placed.footprint, plan.frame).map((tile) => tile.name);
-  const label = fill(words.mapPiece, { name: placed.piece.name, sheets: sheets.join(', ') }, unit, locale);
-  return groupMark(placed.piece.id, label, [
-    pathMark('cut', 'cut', placed.cut),
-    ...nameOn(placed, borders, size, textWidth),
-  ]);
+  const { number, piece } = placed;
+  const label = fill(words.mapPiece, { number, name: piece.name, sheets: sheets.join(', ') }, unit, locale);
+  return groupMark(piece.id, label, [pathMark('cut', 'cut', placed.cut), ...nameOn(placed, borders, size, textWidth)]);
 };
 
-/** The piece's name where it lies on the paper, off the borders of sheets if it can be; broken between words in a narrow one. */
+/**
+ * The piece's number in the list and its name, off the borders of sheets if that can be; the number alone where there is
+ * room for no more.
+ */
 const nameOn = (
-  { piece, cut }: PlacedPiece,
+  { piece, number, cut }: PlacedPiece,
   borders: readonly Path[],
   size: number,
   textWidth: TextWidth,
 ): readonly TextMark[] => {
   const room = roomForWords(cut, [], borders);
-  const broken = piece.name.split(' ');
-  for (const clearOf of ['everything', 'lines'] as const) {
-    for (const lines of [[piece.name], broken]) {
-      const width = Math.max(...lines.map((text) => textWidth(text, size, 'bold')));
-      const height = size * (1 + 1.2 * (lines.length - 1));
+  const numberWidth = textWidth(`${number}`, size, 'bold');
+  const between = size * 0.4;
+  const nameWidth = textWidth(piece.name, size, 'regular');
+  for (const shown of ['number and name', 'number'] as const) {
+    const all = numberWidth + (shown === 'number' ? 0 : between + nameWidth);
+    const [width, height] = [all + between, size];
+    for (const clearOf of ['everything', 'lines'] as const) {
       const level = room.find(width, height, undefined, clearOf);
       const centre = level ?? room.find(height, width, undefined, clearOf);
       if (!centre) continue;
-      return lines.map((text, index) => {
-        const down = -height / 2 + size * (0.75 + 1.2 * index);
-        const at = level ? { x: centre.x, y: centre.y + down } : { x: centre.x + down, y: centre.y };
-        const angle = level ? 0 : -Math.PI / 2;
-        return textMark('words', 'mark', at, text, size, { anchor: 'middle', angle, weight: 'bold' });
-      });
+      const angle = level ? 0 : -Math.PI / 2;
+      const along = (by: number) =>
+        level ? { x: centre.x + by, y: centre.y + size * 0.25 } : { x: centre.x + size * 0.25, y: centre.y - by };
+      const said = textMark('words', 'mark', along(-all / 2), `${number}`, size, { angle, weight: 'bold' });
+      if (shown === 'number') return [said];
+      return [said, textMark('words', 'mark', along(all / 2), piece.name, size, { angle, anchor: 'end' })];
     }
   }
   return [];

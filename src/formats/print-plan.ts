@@ -14,8 +14,6 @@ export interface PrintPlan {
   /** What is told about the print: pages of its own before the pieces, or marks at the head of the first sheet. */
   readonly coverApart: readonly (readonly Mark[])[];
   readonly coverHere: readonly Mark[];
-  /** The part of the first sheet kept free for it, mm; nothing where it has pages of its own. */
-  readonly reserved: { readonly width: number; readonly height: number };
 }
 
 /** What is told about the print takes this width, on a large sheet too: that of the narrower home paper. */
@@ -39,7 +37,6 @@ export const planPrint = (request: SheetRequest, textWidth: TextWidth): PrintPla
     sheet,
     coverApart: apart ? cover : [],
     coverHere: apart ? [] : insetCover(cover[0] ?? []),
-    reserved,
   };
 };
 

@@ -42,9 +42,8 @@ export const formatsWords = {
   mapOne: 'What lies where',
   // The map as a picture, before anything is printed.
   mapLabel: 'Sheets of {paper}: {count}. What lies on which: {pieces}',
-  mapPiece: '{name}: {sheets}',
-  mapCover: ['Printed first:', 'test squares,', 'list of pieces'],
-  mapCoverHere: ['Test squares,', 'list of pieces'],
+  mapPiece: '{number} {name}: {sheets}',
+  mapCover: 'Printed first',
   joining: 'Joining',
   joinTrim: 'Cut off the top and the left margin of a sheet along its frame, wherever a sheet joins it there.',
   joinLay: 'Lay it over the strip of its neighbour until frame meets frame and the two halves of each ring make one.',

@@ -423,6 +423,8 @@ export const webWords = {
       sheetsHere: '{count} sheets of {paper} to join; the test squares are on the first.',
       sheetHere: 'One sheet of {paper}, with the test squares on it.',
       sheetsRoll: '{length} of {paper}, with the test squares on it.',
+      pieceList: 'Where each piece lies',
+      pieceLies: '{name}: {sheets}',
       make: 'Make the sheets',
       making: 'Drawing the sheets …',
       progress: 'Drawing the sheets',

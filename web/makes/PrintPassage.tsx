@@ -160,6 +160,16 @@ export const PrintPassage = memo(() => {
       <p className={mapping ? 'waiting' : undefined} role="status">
         {mapping ? words.mapping : map && saySheets(map, make.paper, say)}
       </p>
+      {map && map.tiles.length > 1 && (
+        <details>
+          <summary>{words.pieceList}</summary>
+          <ol>
+            {map.pieces.map(({ number, name, sheets }) => (
+              <li key={number}>{say.words(words.pieceLies, { name, sheets: sheets.join(', ') })}</li>
+            ))}
+          </ol>
+        </details>
+      )}
       {problem && print.state !== 'refused' && <Trouble words={say.problem(problem)} />}
       <div className="verbs">
         <button
