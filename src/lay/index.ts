@@ -1,10 +1,7 @@
 export { buyLength, type ClothNeeded } from './buy.ts';
-export { layoutProblemFault } from './check.ts';
 export { type GarmentLayoutOptions, layoutProblemFor } from './garment.ts';
-export { grainTurns } from './grain.ts';
 export { type LayoutFile, printedLayout, readLayoutFile } from './instance.ts';
-export { outwardPolygon } from './outward.ts';
-export { laidOutline, openedOutline, placedOutline, placedPoint } from './place.ts';
+export { placedOutline } from './place.ts';
 export type { Polygon, Turn } from './polygon.ts';
 export { type SearchOptions, searchLayout } from './search.ts';
 export type { ClothFold, Layout, LayoutCloth, LayoutItem, LayoutProblem, Placement, Stretch } from './types.ts';
