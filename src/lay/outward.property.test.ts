@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cubic, flattenPath, line, type Outline, type Point, tolerance } from '../geometry/index.ts';
+import { cubic, flattenPath, line, type Outline, type Point, selfIntersections, tolerance } from '../geometry/index.ts';
 import { outwardPolygon } from './outward.ts';
 import { overlapDeeperThan } from './overlap.ts';
 import { type Polygon, polygonArea } from './polygon.ts';
@@ -48,6 +48,8 @@ describe('a polygon laid round an outline', () => {
       fc.assert(
         fc.property(starPolygon(600), lean, (star, bends) => {
           const outline = curved(star, bends);
+          // Sides that lean into a sharp corner from both hands cross there: no piece has such an outline.
+          fc.pre(selfIntersections(outline).length === 0);
           const fine = flattenPath(outline, 0.001).slice(0, -1);
           const polygon = outwardPolygon(outline);
           expect(polygonArea(polygon)).toBeGreaterThan(0);

@@ -353,7 +353,7 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
 
   const asSheLeftIt = async (on: Page) => {
     const { size } = await list();
-    await expect.poll(() => on.getByLabel('Size in hand').inputValue()).toBe(size);
+    await expect.poll(() => on.getByLabel('Size in hand', { exact: true }).inputValue()).toBe(size);
     expect(await on.getByLabel('On each half of the front').inputValue()).toBe('2.2');
     expect(await on.getByRole('radio', { name: 'centimetres' }).isChecked()).toBe(true);
     expect(

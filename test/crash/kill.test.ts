@@ -120,7 +120,7 @@ interface Known {
 
 /** Long enough to span several of the database's pages, so that half of it would be seen. */
 const noteOf = (mark: string, random: () => number): string =>
-  `${mark} ${'tide '.repeat(Math.floor(random() * 4000))}${mark}`;
+  `${mark} ${'tide '.repeat(Math.floor(random() * 3900))}${mark}`;
 
 /** One hand that writes, one request after another, until the program is gone. */
 const write = async (
