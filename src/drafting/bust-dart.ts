@@ -31,11 +31,10 @@ export const balance = (plan: BlousePlan, depth: number, backShoulderLevel: numb
   const asMeasured = plan.waistLevel - plan.frontWaistLength;
   // The intake that leaves the front armhole 22 less high than the back, with the front as long as measured.
   const asked = heightFor(0, asMeasured) - (backHeight - 22);
-  const intake = settle(
-    (asked + plan.bustIntake) / 2,
-    Math.max(22, 0.75 * plan.bustIntake),
-    Math.min(64, 1.3 * plan.bustIntake),
-  );
+  // A dart is no wider than half of what lies between its point and the side: a small bust cannot hold a wide one.
+  const room = (plan.bustQuarter - plan.bustSpanHalf - plan.dartShort) / 2;
+  const most = Math.min(64, 1.3 * plan.bustIntake, Math.max(22, room));
+  const intake = settle((asked + plan.bustIntake) / 2, Math.min(Math.max(22, 0.75 * plan.bustIntake), most), most);
   const height = settle(heightFor(intake, asMeasured), backHeight - 30, backHeight - 12);
   return { intake, baseLevel: depth - intake - height - drop };
 };
