@@ -1,101 +1,52 @@
-import { add, type Path, type Point, scale, subtract } from '../geometry/index.ts';
-import { type Garment, pieceOf, pointAlongSide, type SeamWalk } from '../pattern/index.ts';
+import { add, type Bounds, scale, tolerance, unionOfBounds } from '../geometry/index.ts';
+import { type Garment, pieceOf, type SeamSide, type SeamWalk } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
-import { drawingOf, groupMark, pathMark, stroke, textMark } from './marks.ts';
-import { isWrittenAsNothing, sayId } from './say.ts';
-import type { Drawing, Mark } from './types.ts';
+import { circle, drawingOf, filledMark, groupMark, marksBounds, pathMark, stroke, textMark } from './marks.ts';
+import { sayEdgeOf, saySeam } from './say-edge.ts';
+import { besideEachOther, type Walked } from './seam-edges.ts';
+import { seamOnPieces } from './seam-pieces.ts';
+import { placeWords, sayWalk, thingsToSay } from './seam-words.ts';
+import type { Drawing, Mark, PathMark } from './types.ts';
 
 export interface SeamWalkOptions {
   readonly unit: Unit;
   readonly locale?: string;
   readonly textSize?: number;
+  /** Width over height of where it will be seen: the pieces stand under the walk, or beside it, whichever is seen larger. */
+  readonly aspect?: number;
 }
 
-/** A place along the walk, and the direction away from the piece that is laid on. */
-interface Step {
-  readonly point: Point;
-  readonly tangent: Point;
-}
-
-/** Between points of a rolled edge, mm: a picture only, never a pattern's line. */
-const rollStep = 2;
+const usualAspect = 1.05;
 
 /**
- * One edge laid along the other as they are walked: side b drawn as it lies in its piece, side a rolled off along it,
- * just beside it. Notches that meet stand across both; what is left over, or missing, is in red pencil.
+ * A seam walked: edge a as it is, and edge b laid along it from the same end and in the same direction, just beside it.
+ * Ends and notches that should meet are joined by thin lines; what one edge has more than the other is told in words, and is
+ * in red pencil where the seam does not meet. Under them the pieces, small, with the edges that were walked in a heavy line.
  */
 export const drawSeamWalk = (walk: SeamWalk, garment: Garment, options: SeamWalkOptions): Drawing => {
   const { unit, locale = 'en' } = options;
-  const b = pieceOf(garment, walk.seam.b.piece);
-  const along = (mm: number): Step => {
-    const within = Math.min(Math.max(mm, 0), walk.lengthB);
-    const step = pointAlongSide(b, walk.seam.b, within);
-    // Past the mate's end what is left over runs straight on.
-    return { ...step, point: add(step.point, scale(step.tangent, mm - within)) };
-  };
-  const turn = levelTurn(along(0).point, along(walk.lengthB).point);
-  const level = (step: Step): Step => ({
-    point: turn(step.point),
-    tangent: subtract(turn(add(step.point, step.tangent)), turn(step.point)),
-  });
-  const at = (mm: number) => level(along(mm));
-  // The piece lies to the right of its outline's travel; its mate is laid on the other side.
-  const outward = (step: Step): Point =>
-    scale({ x: step.tangent.y, y: -step.tangent.x }, walk.seam.b.reversed ? -1 : 1);
-  const size = options.textSize ?? Math.max(6, walk.lengthB / 28);
-  const gap = size * 0.8;
-  const beside = (mm: number, off: number): Point => add(at(mm).point, scale(outward(at(mm)), off));
-
-  const rolled = (from: number, to: number, off: number): Path => {
-    const count = Math.max(1, Math.ceil((to - from) / rollStep));
-    return Array.from({ length: count }, (_, i) => ({
-      kind: 'line' as const,
-      from: beside(from + ((to - from) * i) / count, off),
-      to: beside(from + ((to - from) * (i + 1)) / count, off),
-    }));
-  };
-  const shared = Math.min(walk.lengthA, walk.lengthB);
-  const red = walk.meets ? 'dimension' : 'changed';
-  const marks: Mark[] = [
-    pathMark('seam', 'seam', rolled(0, walk.lengthB, 0)),
-    pathMark('seam', 'seam', rolled(0, shared, gap)),
-    pathMark('marks', 'dimension', ...[0, shared].map((mm) => stroke(beside(mm, -gap * 0.3), beside(mm, gap * 1.3)))),
-  ];
-  if (walk.lengthA > shared)
-    marks.push(pathMark('marks', red, rolled(shared, walk.lengthA, gap)), ...endTick(beside, walk.lengthA, gap));
-  if (walk.lengthB > shared)
-    marks.push(pathMark('marks', red, rolled(shared, walk.lengthB, gap)), ...endTick(beside, walk.lengthB, gap));
-  for (const notch of walk.notches) {
-    const [p, q] = [beside(notch.atB, -gap * 0.5), beside(notch.atB, 0)];
-    const [r, s] = [beside(notch.atA, gap), beside(notch.atA, gap * 1.5)];
-    marks.push(
-      pathMark('marks', 'mark', stroke(p, q), stroke(r, s)),
-      pathMark('marks', notch.meets ? 'dimension' : 'changed', stroke(q, r)),
-    );
-    if (!notch.meets) {
-      const text = fill(drawWords.notchApart, { amount: fine(notch.apart, unit, locale) }, unit, locale);
-      marks.push(textMark('words', 'changed', beside(notch.atA, gap * 2.4), text, size * 0.8, { anchor: 'middle' }));
-    }
-  }
+  const size = options.textSize ?? Math.max(5, walk.lengthA / 36);
+  const [a, b] = besideEachOther(walk, garment, size * 0.7);
   const verdict = sayWalk(walk, unit, locale);
-  const names = [walk.seam.a, walk.seam.b].map((side) =>
-    fill(drawWords.edgeOfPiece, { edge: sayId(side.edge), piece: pieceOf(garment, side.piece).name }, unit, locale),
-  ) as [string, string];
-  const lengths = [walk.lengthA, walk.lengthB].map((mm) => formatLength(mm, unit, { purpose: 'amount', locale })) as [
-    string,
-    string,
-  ];
-  const drawing = drawingOf('', marks, 0);
-  const { minX, minY, maxY } = drawing.bounds;
+  const lines = [...edgeMarks(walk, a, b), ...joinMarks(a, b, size), ...notchMarks(walk, a, b, size)];
+  const marks = [...lines, ...placeWords(thingsToSay(walk, a, b, unit, locale), lines, size)];
+  const { minX, minY, maxY } = marksBounds(marks) as Bounds;
+  const said = (
+    [
+      [walk.seam.a, walk.lengthA],
+      [walk.seam.b, walk.lengthB],
+    ] as const
+  ).map(([side, mm]) => `${sayEdge(garment, side)} · ${formatLength(mm, unit, { purpose: 'amount', locale })}`);
   // The name of each edge stands on its own side, whichever way up the walk came to lie.
-  const aAbove = outward(at(walk.lengthB / 2)).y < 0;
-  const [upper, lower] = aAbove ? [0, 1] : [1, 0];
+  const [upper, lower] = a.away(a.length / 2).y <= 0 ? said : said.toReversed();
   const words = [
-    textMark('words', 'mark', { x: minX, y: minY - size * 2.2 }, verdict, size * 1.15, { weight: 'bold' }),
-    textMark('words', 'mark', { x: minX, y: minY - size * 0.8 }, `${names[upper]} · ${lengths[upper]}`, size),
-    textMark('words', 'mark', { x: minX, y: maxY + size * 1.5 }, `${names[lower]} · ${lengths[lower]}`, size),
+    textMark('words', 'mark', { x: minX, y: minY - size * 2.4 }, capital(verdict), size * 1.15, { weight: 'bold' }),
+    textMark('words', 'mark', { x: minX, y: minY - size * 0.8 }, upper ?? '', size),
+    textMark('words', 'mark', { x: minX, y: maxY + size * 1.4 }, lower ?? '', size),
   ];
+  const block = marksBounds([...marks, ...words]) as Bounds;
+  const pieces = withPieces(walk, garment, block, size, options.aspect ?? usualAspect);
   const missed = walk.notches.filter((notch) => !notch.meets).length;
   const notches =
     walk.notches.length === 0
@@ -103,34 +54,70 @@ export const drawSeamWalk = (walk: SeamWalk, garment: Garment, options: SeamWalk
       : missed === 0
         ? drawWords.notchesMeet
         : fill(drawWords.notchesMiss, { count: missed }, unit, locale);
-  const label = fill(drawWords.walkLabel, { a: names[0], b: names[1], verdict, notches }, unit, locale);
-  return drawingOf(label, [groupMark(walk.seam.id, label, [...marks, ...words])], size);
+  const label = fill(drawWords.walkLabel, { seam: saySeam(garment, walk.seam), verdict, notches }, unit, locale);
+  return drawingOf(label, [groupMark(walk.seam.id, label, [...marks, ...words]), ...pieces], size);
 };
 
-const endTick = (beside: (mm: number, off: number) => Point, mm: number, gap: number): Mark[] => [
-  pathMark('marks', 'dimension', stroke(beside(mm, gap * 0.4), beside(mm, gap * 1.6))),
-];
+/** The pieces under the walk or beside it. */
+const withPieces = (
+  { seam }: SeamWalk,
+  garment: Garment,
+  block: Bounds,
+  size: number,
+  aspect: number,
+): readonly Mark[] => {
+  const [wide, high] = [block.maxX - block.minX, block.maxY - block.minY];
+  const width = Math.max(wide, size * 22);
+  const under = { left: block.minX, top: block.maxY + size * 1.6, width, height: Math.max(width * 0.4, width - high) };
+  const beside = { left: block.maxX + size * 2, top: block.minY, width: wide, height: Math.max(high, wide * 0.4) };
+  const [first, second] = [under, beside].map((box) => {
+    const marks = seamOnPieces(seam, garment, box, size);
+    const all = unionOfBounds(block, marksBounds(marks) as Bounds);
+    return { marks, takes: Math.max((all.maxX - all.minX) / aspect, all.maxY - all.minY) };
+  }) as [Arranged, Arranged];
+  return second.takes < first.takes ? second.marks : first.marks;
+};
 
-/** Turns and moves so that the walk starts at 0, 0 and ends level with it, to the right. */
-const levelTurn = (start: Point, end: Point): ((p: Point) => Point) => {
-  const size = Math.hypot(end.x - start.x, end.y - start.y);
-  const [cos, sin] = size === 0 ? [1, 0] : [(end.x - start.x) / size, (end.y - start.y) / size];
-  return (p) => {
-    const [x, y] = [p.x - start.x, p.y - start.y];
-    return { x: x * cos + y * sin, y: y * cos - x * sin };
+/** `takes`: the height of a table of the wanted aspect that shows all of it, mm. */
+interface Arranged {
+  readonly marks: readonly Mark[];
+  readonly takes: number;
+}
+
+const sayEdge = (garment: Garment, side: SeamSide): string => sayEdgeOf(pieceOf(garment, side.piece), side.edge);
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What both have in thin lines, and what one has more: in red pencil where it should not. */
+const edgeMarks = (walk: SeamWalk, a: Walked, b: Walked): readonly PathMark[] => {
+  const shared = Math.min(a.length, b.length);
+  const ink = walk.meets ? 'dimension' : 'changed';
+  return [a, b].flatMap((edge) => [
+    pathMark('seam', 'seam', edge.part(0, shared)),
+    ...(edge.length - shared > tolerance.length ? [pathMark('marks', ink, edge.part(shared, edge.length))] : []),
+  ]);
+};
+
+/** The start of the walk, ringed; where it ends for both; and a tick where the longer edge ends. */
+const joinMarks = (a: Walked, b: Walked, size: number): readonly PathMark[] => {
+  const shared = Math.min(a.length, b.length);
+  const tick = (edge: Walked, mm: number) => {
+    const half = scale(edge.away(mm), size * 0.35);
+    return stroke(add(edge.at(mm), half), add(edge.at(mm), scale(half, -1)));
   };
+  return [
+    filledMark('marks', 'mark', circle(a.at(0), size * 0.18), circle(b.at(0), size * 0.18)),
+    pathMark('marks', 'dimension', stroke(a.at(0), b.at(0)), stroke(a.at(shared), b.at(shared))),
+    pathMark('marks', 'dimension', tick(a, a.length), tick(b, b.length)),
+  ];
 };
 
-const fine = (mm: number, unit: Unit, locale: string): string =>
-  formatLength(Math.abs(mm), unit, { purpose: 'fine', locale });
-
-/** `meets, with 1.8 cm eased in`, `does not meet: 4.0 mm too long`. */
-export const sayWalk = (walk: SeamWalk, unit: Unit, locale = 'en'): string => {
-  const say = (template: string, amount: string) => fill(template, { amount }, unit, locale);
-  if (!walk.meets)
-    return say(walk.excess > 0 ? drawWords.tooLong : drawWords.tooShort, fine(walk.excess, unit, locale));
-  const amount = formatLength(Math.abs(walk.difference), unit, { purpose: 'amount', locale });
-  if (walk.seam.how === 'plain' || isWrittenAsNothing(amount)) return drawWords.meets;
-  if (walk.difference < 0) return say(drawWords.meetsStretched, amount);
-  return say(walk.seam.how === 'gathered' ? drawWords.meetsGathered : drawWords.meetsEased, amount);
-};
+/** Each notch as a stroke away from the other edge, joined to its mate. */
+const notchMarks = ({ notches }: SeamWalk, a: Walked, b: Walked, size: number): readonly PathMark[] =>
+  notches.flatMap(({ atA, atB, meets }) => {
+    const out = (edge: Walked, mm: number) => stroke(edge.at(mm), add(edge.at(mm), scale(edge.away(mm), size * 0.7)));
+    return [
+      pathMark('marks', 'mark', out(a, atA), out(b, atB)),
+      pathMark('marks', meets ? 'dimension' : 'changed', stroke(a.at(atA), b.at(atB))),
+    ];
+  });

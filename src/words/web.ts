@@ -374,7 +374,8 @@ export const webWords = {
       allMeet: 'All {count} seams were walked, and all meet.',
       someMiss: 'Of {count} seams walked, {missed} do not meet.',
       walked: 'Seam on the table',
-      pair: '{a} to {b}',
+      walkedHow:
+        'One edge lies as it is; the other is laid along it from the dot, turned over where that brings them nearer. Thin lines join what should meet.',
       verdict: '{verdict}. {a} against {b}.',
     },
     layout: {

@@ -1,21 +1,16 @@
 import { memo, useMemo, useState } from 'react';
-import { sayWalk } from '../../src/draw/index.ts';
-import { type Garment, pieceOf, type SeamSide, type SeamWalk, walkAll } from '../../src/pattern/index.ts';
-import { drawWords, webWords } from '../../src/words/index.ts';
+import { saySeam, sayWalk } from '../../src/draw/index.ts';
+import { type SeamWalk, walkAll } from '../../src/pattern/index.ts';
+import { webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
-import { levelName } from '../parts/level-name.ts';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { drawWalk } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 
 const words = webWords.make.seams;
-
-const edgeOf = (garment: Garment, side: SeamSide): string =>
-  drawWords.edgeOfPiece
-    .replace('{edge}', levelName(side.edge))
-    .replace('{piece}', pieceOf(garment, side.piece).name.toLowerCase());
 
 /** Seams that do not meet come first: they are what must be mended. */
 const inOrder = (walks: readonly SeamWalk[]): readonly SeamWalk[] =>
@@ -28,11 +23,12 @@ export const SeamsPassage = memo(() => {
   const walks = useMemo(() => inOrder(walkAll(garment)), [garment]);
   const [chosen, setChosen] = useState<string | null>(null);
   const current = useCurrentPassage() === 'seams';
+  const narrow = useNarrow();
   const walk = walks.find((one) => one.seam.id === chosen) ?? walks[0];
   const laid = useMemo((): Laid | null => {
     if (!current || !walk) return null;
-    return { drawing: drawWalk(walk, garment, say.unit), subject: `seam ${walk.seam.id}`, onSheet: true };
-  }, [current, walk, garment, say.unit]);
+    return { drawing: drawWalk(walk, garment, say.unit, narrow), subject: `seam ${walk.seam.id}`, onSheet: true };
+  }, [current, walk, garment, say.unit, narrow]);
   useLay(laid);
   const missed = walks.filter((one) => !one.meets).length;
   return (
@@ -42,13 +38,14 @@ export const SeamsPassage = memo(() => {
           ? say.words(words.allMeet, { count: walks.length })
           : say.words(words.someMiss, { missed, count: walks.length })}
       </p>
+      <p className="hint">{words.walkedHow}</p>
       <Choice
         legend={words.walked}
         name="seam"
         value={walk?.seam.id ?? null}
         options={walks.map((one) => ({
           value: one.seam.id,
-          label: say.words(words.pair, { a: edgeOf(garment, one.seam.a), b: edgeOf(garment, one.seam.b) }),
+          label: saySeam(garment, one.seam),
           note: say.words(words.verdict, {
             verdict: sayWalk(one, say.unit, locale),
             a: say.length(one.lengthA, { purpose: 'amount' }),

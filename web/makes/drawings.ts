@@ -70,8 +70,13 @@ export const drawChanges = (asked: ChangesAsked, last: Changes | null, cache: Dr
   return { drawing: { ...draw(papers, textSize), label }, papers, textSize };
 };
 
-export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit): Drawing =>
-  drawSeamWalk(walk, garment, { unit, locale });
+/** A seam walked, in words that can be read on a table of this kind. */
+export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit, narrow: boolean): Drawing =>
+  drawSeamWalk(walk, garment, {
+    unit,
+    locale,
+    ...(narrow ? { aspect: 1.3, textSize: walk.lengthA / 22 } : { aspect: tableAspect }),
+  });
 
 /** Ease at every level in every size against what is usual. */
 export const drawFit = (fit: Fit, size: string, label: string, unit: Unit): Drawing => ({
