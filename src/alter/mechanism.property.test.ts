@@ -33,7 +33,8 @@ const spokes = fc.record({
   }),
   motions: fc.array(
     fc.record({
-      turn: fc.double({ min: -0.4, max: 0.4, noNaN: true }),
+      // In steps of a hundred-thousandth: a part a metre long then moves by a hundredth of a millimetre or not at all.
+      turn: fc.integer({ min: -40_000, max: 40_000 }).map((steps) => steps / 100_000),
       x: fc.double({ min: -40, max: 40, noNaN: true }),
       y: fc.double({ min: -40, max: 40, noNaN: true }),
     }),
