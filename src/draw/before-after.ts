@@ -41,6 +41,7 @@ import { moveMarks } from './move.ts';
 import { originalMarks, pieceGroup } from './piece.ts';
 import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { isWrittenAsNothing, sayId } from './say.ts';
+import { sayEdge } from './say-edge.ts';
 import { sideBySide } from './side-by-side.ts';
 import type { Drawing, GroupMark, Mark, PathMark, TextMark } from './types.ts';
 
@@ -197,7 +198,7 @@ const sayChange = (change: PieceChange, unit: Unit, locale: string): string => {
       : change.by > 0
         ? drawWords.wider
         : drawWords.narrower;
-  return fill(template, { edge: sayId(change.id), level: sayId(change.id), amount }, unit, locale);
+  return fill(template, { edge: sayEdge(change.id), level: sayId(change.id), amount }, unit, locale);
 };
 
 /** Each amount beside the edge it belongs to, outside the piece; a level's just above its line. None over another. */
@@ -217,7 +218,7 @@ const changeLabels = (
     if (isWrittenAsNothing(amount)) return [];
     const text = fill(
       change.kind === 'edge' ? drawWords.changedEdge : drawWords.changedLevel,
-      { edge: sayId(change.id), level: sayId(change.id), amount },
+      { edge: sayEdge(change.id), level: sayId(change.id), amount },
       unit,
       locale,
     );

@@ -118,7 +118,7 @@ describe('before and after', () => {
     expect(textsOf(drawing.marks).at(-1)?.text).toBe('Each amount is for one piece, as drawn.');
     expect(pathsOf(drawing.marks, 'seam', 'changed').length).toBeGreaterThan(0);
     expect(textsOf(drawing.marks).map((mark) => mark.text)).toContain('Top +2.1\u00a0cm');
-    expect(drawing.label).toContain('Top is 2.1\u00a0cm longer');
+    expect(drawing.label).toContain('Top 2.1\u00a0cm longer');
   });
 
   it('finds the stretch of a line that differs to a tenth of a millimetre and finds none where nothing does', () => {

@@ -165,7 +165,7 @@ export const alterWords = {
   held: {
     'edge-length': 'Length kept',
     'seam-walks': 'Seam meets',
-    'armhole-smooth': 'Armhole smoothed by',
+    'armhole-smooth': 'Armhole smooth',
     'dart-legs': 'Dart legs equal',
     'dart-angle': 'Dart angle as reckoned',
     'centre-drop': 'Centre front longer as reckoned',

@@ -36,10 +36,10 @@ export const drawWords = {
   changedEdge: '{edge} {amount}',
   changedLevel: '{level} width {amount}',
   amountsPerPiece: 'Each amount is for one piece, as drawn.',
-  longer: '{edge} is {amount} longer',
-  shorter: '{edge} is {amount} shorter',
-  wider: '{level} is {amount} wider',
-  narrower: '{level} is {amount} narrower',
+  longer: '{edge} {amount} longer',
+  shorter: '{edge} {amount} shorter',
+  wider: '{level} {amount} wider',
+  narrower: '{level} {amount} narrower',
 
   // Seam walks.
   meets: 'meets',

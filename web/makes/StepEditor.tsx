@@ -125,7 +125,7 @@ interface StepEditorProps {
 /** One alteration of the list. */
 export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: StepEditorProps) => {
   const say = useSay();
-  const { change } = useMake();
+  const { altered, change } = useMake();
   const alteration = alterationOf(step);
   const title = alterationName(step.alteration);
   const titleId = useId();
@@ -155,7 +155,7 @@ export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: St
       <div aria-live="polite">
         {refusal && (
           <div className="field-trouble">
-            <p>{sayRefusal(refusal, say)}</p>
+            <p>{sayRefusal(refusal, altered.garment, say)}</p>
             {refusal.largest && (
               <button
                 type="button"
