@@ -110,6 +110,15 @@ describe('writing a length', () => {
     [1940, 'cm', { purpose: 'cloth' }, '1.94 m'],
     [1900, 'cm', { purpose: 'cloth' }, '1.9 m'],
     [2.25 * 914.4, 'in', { purpose: 'cloth' }, '2¼ yd'],
+    [1187, 'cm', { purpose: 'cloth', round: 'up' }, '1.19 m'],
+    [1187, 'cm', { purpose: 'cloth', round: 'down' }, '1.18 m'],
+    [1190, 'in', { purpose: 'cloth', round: 'up' }, '1 yd 10⅞″'],
+    [1800, 'in', { purpose: 'cloth', round: 'down' }, '1 yd 34¾″'],
+    [1800, 'in', { purpose: 'cloth' }, '1 yd 34⅞″'],
+    [100, 'in', { purpose: 'cloth', round: 'down' }, '3⅞″'],
+    [0, 'in', { purpose: 'cloth' }, '0 yd'],
+    [-12.4, 'cm', { purpose: 'amount', round: 'up' }, '−1.2 cm'],
+    [-12.4, 'cm', { purpose: 'amount', round: 'down' }, '−1.3 cm'],
     [978, 'cm', { bare: true }, '97.8'],
   ])('%d in %s %o is %s', (mm, unit, format, text) => {
     expect(plain(formatLength(mm, unit, format))).toBe(text);

@@ -7,13 +7,18 @@ import { setFraction } from './writing.ts';
  * - `measure`: off the tape. cm to 1 decimal; inches to the nearest ⅛.
  * - `amount`: ease and alterations. cm to 1 decimal; inches to the nearest 1/16.
  * - `fine`: what a seam differs by. mm to 1 decimal; inches to 2 decimals.
- * - `cloth`: metres to 2 decimals; yards to ⅛.
+ * - `cloth`: metres to 2 decimals; yards to ⅛ where they come out even, else yards and inches to ⅛.
  * - `stature`: cm to 1 decimal; feet and inches to the nearest ½.
  */
 export type LengthPurpose = 'measure' | 'amount' | 'fine' | 'cloth' | 'stature';
 
+/** `up` is never less than it is, as for cloth that must be there; `down` never more, as for cloth in hand. */
+export type LengthRounding = 'nearest' | 'up' | 'down';
+
 export interface LengthFormat {
   readonly purpose?: LengthPurpose;
+  /** Which way the last figure is rounded; to the nearest unless said. */
+  readonly round?: LengthRounding;
   /** BCP 47 tag; decides the decimal mark. */
   readonly locale?: string;
   /** Write a plus before what is more than nothing. */
@@ -28,9 +33,14 @@ const space = '\u00a0';
 const decimals = (value: number, locale: string, least: number, most: number): string =>
   new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
 
-/** Whole and fraction of a non-negative number of units, to the nearest 1/denominator, in lowest terms. */
-const withFraction = (value: number, denominator: number, locale: string): string => {
-  const parts = Math.round(value * denominator);
+/** Rounding of the last 0.000001 of a step is no reason to go a whole step on. */
+const evenly = 1e-6;
+
+const counted = (count: number, round: 'up' | 'down'): number =>
+  round === 'up' ? Math.ceil(count - evenly) : Math.floor(count + evenly);
+
+/** Whole and fraction of a number of parts, `denominator` to the unit, in lowest terms. */
+const withFraction = (parts: number, denominator: number, locale: string): string => {
   const whole = Math.floor(parts / denominator);
   let numerator = parts - whole * denominator;
   let below = denominator;
@@ -43,40 +53,70 @@ const withFraction = (value: number, denominator: number, locale: string): strin
   return whole === 0 ? fraction : `${decimals(whole, locale, 0, 0)}${fraction}`;
 };
 
-const feetAndInches = (inches: number, locale: string): string => {
-  const halves = Math.round(inches * 2);
+const feetAndInches = (halves: number, locale: string): string => {
   const feet = Math.floor(halves / 24);
-  const rest = `${withFraction((halves - feet * 24) / 2, 2, locale)}″`;
+  const rest = `${withFraction(halves - feet * 24, 2, locale)}″`;
   return feet === 0 ? rest : `${feet}′${space}${rest}`;
 };
 
-const unsigned = (mm: number, unit: Unit, format: LengthFormat): readonly [string, string] => {
-  const locale = format.locale ?? 'en';
-  const inches = mm / millimetresPer.in;
-  switch (format.purpose ?? 'measure') {
+/** Eighths of an inch in a yard, and in an eighth of a yard. */
+const inYard = 36 * 8;
+const inEighthYard = inYard / 8;
+
+/** `2¼ yd` where eighths of a yard say it exactly, as at the counter; else `1 yd 10⅞″`. */
+const yardsAndInches = (eighths: number, locale: string): readonly [string, string] => {
+  if (eighths % inEighthYard === 0) return [withFraction(eighths / inEighthYard, 8, locale), `${space}yd`];
+  const yards = Math.floor(eighths / inYard);
+  const rest = withFraction(eighths - yards * inYard, 8, locale);
+  return yards === 0 ? [rest, '″'] : [`${decimals(yards, locale, 0, 0)}${space}yd${space}${rest}`, '″'];
+};
+
+/** What the last figure of each purpose stands for, mm. */
+const steps: Readonly<Record<LengthPurpose, Readonly<Record<Unit, number>>>> = {
+  measure: { cm: 1, in: millimetresPer.in / 8 },
+  amount: { cm: 1, in: millimetresPer.in / 16 },
+  fine: { cm: 0.1, in: millimetresPer.in / 100 },
+  cloth: { cm: 10, in: millimetresPer.in / 8 },
+  stature: { cm: 1, in: millimetresPer.in / 2 },
+};
+
+/** A non-negative number of steps as figures and unit. */
+const written = (count: number, unit: Unit, purpose: LengthPurpose, locale: string): readonly [string, string] => {
+  switch (purpose) {
     case 'cloth':
-      return unit === 'cm'
-        ? [decimals(mm / millimetresPer.m, locale, 1, 2), `${space}m`]
-        : [withFraction(mm / millimetresPer.yd, 8, locale), `${space}yd`];
+      return unit === 'cm' ? [decimals(count / 100, locale, 1, 2), `${space}m`] : yardsAndInches(count, locale);
     case 'stature':
-      return unit === 'cm' ? [decimals(mm / 10, locale, 1, 1), `${space}cm`] : [feetAndInches(inches, locale), ''];
+      return unit === 'cm' ? [decimals(count / 10, locale, 1, 1), `${space}cm`] : [feetAndInches(count, locale), ''];
     case 'fine':
-      return unit === 'cm' ? [decimals(mm, locale, 1, 1), `${space}mm`] : [decimals(inches, locale, 2, 2), '″'];
+      return unit === 'cm'
+        ? [decimals(count / 10, locale, 1, 1), `${space}mm`]
+        : [decimals(count / 100, locale, 2, 2), '″'];
     case 'amount':
-      return unit === 'cm' ? [decimals(mm / 10, locale, 1, 1), `${space}cm`] : [withFraction(inches, 16, locale), '″'];
+      return unit === 'cm'
+        ? [decimals(count / 10, locale, 1, 1), `${space}cm`]
+        : [withFraction(count, 16, locale), '″'];
     case 'measure':
-      return unit === 'cm' ? [decimals(mm / 10, locale, 1, 1), `${space}cm`] : [withFraction(inches, 8, locale), '″'];
+      return unit === 'cm' ? [decimals(count / 10, locale, 1, 1), `${space}cm`] : [withFraction(count, 8, locale), '″'];
   }
 };
 
-/** Nothing but zeros was printed: then no sign belongs before it. */
-const printsAsZero = (digits: string): boolean => !/[1-9½⅓⅔¼¾⅛⅜⅝⅞¹²³⁴-⁹]/.test(digits);
+/** Steps of the last figure, signed: up and down are up and down for what is below nothing too. */
+const stepsIn = (mm: number, unit: Unit, { purpose = 'measure', round = 'nearest' }: LengthFormat): number => {
+  if (!Number.isFinite(mm)) throw new Error(`not a length: ${mm}`);
+  const count = mm / steps[purpose][unit];
+  // Halves go away from nothing, so that −1.25 and 1.25 are written alike.
+  return round === 'nearest' ? Math.sign(count) * Math.round(Math.abs(count)) : counted(count, round);
+};
+
+/** The length a reader sees, mm: what `formatLength` writes, for sums that must come out as printed. */
+export const lengthAsShown = (mm: number, unit: Unit, format: LengthFormat = {}): number =>
+  stepsIn(mm, unit, format) * steps[format.purpose ?? 'measure'][unit] + 0;
 
 /** Writes a length of `mm` millimetres as a reader of `unit` expects it. Throws on what is not a number. */
 export const formatLength = (mm: number, unit: Unit, format: LengthFormat = {}): string => {
-  if (!Number.isFinite(mm)) throw new Error(`not a length: ${mm}`);
-  const [digits, name] = unsigned(Math.abs(mm), unit, format);
-  const sign = printsAsZero(digits) ? '' : mm < 0 ? '−' : format.signed ? '+' : '';
+  const count = stepsIn(mm, unit, format);
+  const [digits, name] = written(Math.abs(count), unit, format.purpose ?? 'measure', format.locale ?? 'en');
+  const sign = count === 0 ? '' : count < 0 ? '−' : format.signed ? '+' : '';
   return `${sign}${digits}${format.bare ? '' : name}`;
 };
 

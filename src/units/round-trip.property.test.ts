@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatLength, formatPercent, formatWeight, parseLength, parsePercent, parseWeight } from './index.ts';
+import {
+  formatLength,
+  formatPercent,
+  formatWeight,
+  lengthAsShown,
+  parseLength,
+  parsePercent,
+  parseWeight,
+} from './index.ts';
 import type { LengthPurpose } from './print-length.ts';
 
 const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
@@ -11,7 +19,7 @@ const halfStep: Readonly<Record<LengthPurpose, { readonly cm: number; readonly i
   measure: { cm: 0.5, in: 25.4 / 16 },
   amount: { cm: 0.5, in: 25.4 / 32 },
   fine: { cm: 0.05, in: 0.127 },
-  cloth: { cm: 5, in: 914.4 / 16 },
+  cloth: { cm: 5, in: 25.4 / 16 },
   stature: { cm: 0.5, in: 25.4 / 4 },
 };
 
@@ -32,6 +40,30 @@ it.each([20261, fresh])('what is written is read back to within half its step (s
       expect(Math.abs(read.value - mm)).toBeLessThanOrEqual(halfStep[purpose][unit] + 1e-6);
       // And writing it again changes nothing.
       expect(formatLength(read.value, unit, { purpose, locale })).toBe(text);
+    }),
+    { seed, numRuns: 1000 },
+  );
+});
+
+it.each([20261, fresh])('rounded up is never less, rounded down never more, by less than a step (seed %d)', (seed) => {
+  fc.assert(
+    fc.property(lengths, units, purposes, (mm, unit, purpose) => {
+      fc.pre(purpose !== 'fine' || mm < 900);
+      fc.pre(purpose === 'cloth' || mm < 9000);
+      const step = 2 * halfStep[purpose][unit];
+      const back = (round: 'up' | 'down') => {
+        const text = formatLength(mm, unit, { purpose, round });
+        const read = parseLength(text, unit);
+        if (!read.ok) throw new Error(`${text}: ${read.problem.code}`);
+        expect(lengthAsShown(mm, unit, { purpose, round }), text).toBeCloseTo(read.value, 5);
+        // Writing what was written changes nothing, whichever way it is rounded.
+        expect(formatLength(read.value, unit, { purpose, round })).toBe(text);
+        return read.value;
+      };
+      expect(back('up')).toBeGreaterThanOrEqual(mm - step * 1e-5);
+      expect(back('up') - mm).toBeLessThan(step);
+      expect(back('down')).toBeLessThanOrEqual(mm + step * 1e-5);
+      expect(mm - back('down')).toBeLessThan(step);
     }),
     { seed, numRuns: 1000 },
   );
