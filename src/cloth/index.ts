@@ -1,2 +1,3 @@
 export * from './schema.ts';
+export * from './shrinkage.ts';
 export * from './types.ts';

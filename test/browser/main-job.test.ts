@@ -295,9 +295,9 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
       const copies = Number(piece.count) * (piece.onFold ? 2 : 1);
       return sum + copies * Math.abs(polygonArea(sampled(runOf(piece.cut))));
     }, 0);
-    // Said to the centimetre and to the whole percent.
-    const least = area / (cloth.width * (used + 5));
-    const most = area / (cloth.width * (used - 5));
+    // Said up to the next centimetre and to the whole percent.
+    const least = area / (cloth.width * used);
+    const most = area / (cloth.width * (used - 10));
     expect(percent / 100).toBeGreaterThan(least - 0.006);
     expect(percent / 100).toBeLessThan(most + 0.006);
     expect(most).toBeLessThan(1);

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { Cloth } from '../../src/cloth/index.ts';
+import { type Cloth, usualShrinkage } from '../../src/cloth/index.ts';
 import {
   bad,
   formatPercent,
@@ -9,7 +9,7 @@ import {
   parseWeight,
   type Result,
 } from '../../src/units/index.ts';
-import { webWords } from '../../src/words/index.ts';
+import { clothWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocument } from '../app/desk-context.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import type { Entry } from '../documents/entry.ts';
@@ -21,6 +21,7 @@ import { readName } from '../parts/read-name.ts';
 import { Standing } from '../parts/Standing.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
+import { shares } from './shares.ts';
 import { useLaySwatch } from './useLaySwatch.ts';
 
 const words = webWords.cloths;
@@ -52,6 +53,7 @@ const Fields = ({ entry }: { entry: Entry<Cloth> }) => {
   const change = (part: Partial<Cloth>, name: string) =>
     desk.edit<Cloth>(entry.id, (before) => ({ ...before, ...part }), name);
   useLaySwatch(cloth);
+  const usual = usualShrinkage(cloth);
 
   return (
     <>
@@ -147,6 +149,12 @@ const Fields = ({ entry }: { entry: Entry<Cloth> }) => {
         {!cloth.washed && (
           <>
             <p className="hint">{words.shrinkHint}</p>
+            {cloth.shrinkAlong === 0 && (
+              <p className="field-trouble">
+                {clothWords.noShrinkage} {usual ? say.words(clothWords.usualShrinkage[usual.of], shares(usual)) : ''}{' '}
+                {clothWords.enterShrinkage}
+              </p>
+            )}
             <ReadField
               label={words.shrinkAlong}
               place={`${entry.id}/shrink-along`}

@@ -19,7 +19,7 @@ export const clothLine = (cloth: Cloth, say: Say): string =>
     say.words(words.wide, { length: { mm: cloth.width } }),
     cloth.length === null
       ? words.toBuy
-      : say.words(words.inHand, { length: say.length(cloth.length, { purpose: 'cloth' }) }),
+      : say.words(words.inHand, { length: say.length(cloth.length, { purpose: 'cloth', round: 'down' }) }),
   ].join(', ');
 
 const sample = newCloth('');

@@ -15,7 +15,7 @@ export const useLaySwatch = (cloth: Cloth | null): void => {
     const drawing = drawSwatch(cloth, {
       label: say.words(words.swatch, { name: cloth.name }),
       width: say.words(words.swatchWidth, { length: { mm: cloth.width } }),
-      length: cloth.length === null ? words.swatchToBuy : say.length(cloth.length, { purpose: 'cloth' }),
+      length: cloth.length === null ? words.swatchToBuy : say.length(cloth.length, { purpose: 'cloth', round: 'down' }),
       grain: cloth.oneWay ? words.oneWayShort : words.grain,
     });
     return { drawing, subject: `cloth ${cloth.length ?? 0} ${cloth.width}` };

@@ -1,15 +1,16 @@
 import { memo, useEffect, useMemo } from 'react';
-import type { Cloth } from '../../src/cloth/index.ts';
+import { type Cloth, usualShrinkage } from '../../src/cloth/index.ts';
 import { buyLength, type Layout, type LayoutProblem, layoutProblemFor } from '../../src/lay/index.ts';
 import type { Fold } from '../../src/make/index.ts';
 import type { Garment } from '../../src/pattern/index.ts';
 import { bad, good, lengthToBuy } from '../../src/units/index.ts';
-import { layWords, problemWords, webWords } from '../../src/words/index.ts';
+import { clothWords, layWords, problemWords, webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { shares } from '../cloths/shares.ts';
 import { ChooseCloth } from './ChooseCloth.tsx';
 import { drawPlan } from './drawings.ts';
 import { useMake } from './make-context.ts';
@@ -22,7 +23,10 @@ const words = webWords.make.layout;
 const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: Garment }) => {
   const say = useSay();
   const needed = buyLength(plan, cloth);
-  const length = (mm: number) => say.length(mm, { purpose: 'cloth' });
+  // A person cuts to these: what is needed is never said as less, what there is never as more.
+  const atLeast = (mm: number) => say.length(mm, { purpose: 'cloth', round: 'up' });
+  const atMost = (mm: number) => say.length(mm, { purpose: 'cloth', round: 'down' });
+  const usual = cloth.washed || cloth.shrinkAlong > 0 ? null : usualShrinkage(cloth);
   const toBuy = lengthToBuy(needed.exact, say.unit);
   const nameOf = (id: string) => garment.pieces.find((piece) => piece.id === id)?.name ?? id;
   return (
@@ -30,28 +34,34 @@ const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: 
       {needed.fits && <p className="verdict">{layWords.fits[needed.fits]}</p>}
       <dl className="facts">
         <dt>{words.used}</dt>
-        <dd>{length(needed.length)}</dd>
+        <dd>{atLeast(needed.length)}</dd>
         {needed.inHand !== null && (
           <>
-            <dt>{words.inHand}</dt>
-            <dd>{length(needed.inHand)}</dd>
+            <dt>{cloth.washed || cloth.shrinkAlong === 0 ? words.inHand : words.inHandWashed}</dt>
+            <dd>{atMost(needed.inHand)}</dd>
           </>
         )}
         {needed.spare !== null && (
           <>
             <dt>{needed.spare >= 0 ? words.left : words.missing}</dt>
-            <dd>{length(Math.abs(needed.spare))}</dd>
+            <dd>{needed.spare >= 0 ? atMost(needed.spare) : atLeast(-needed.spare)}</dd>
           </>
         )}
         <dt>{words.buy}</dt>
         <dd>
-          <strong>{length(toBuy)}</strong>{' '}
+          <strong>{atLeast(toBuy)}</strong>{' '}
           <span className="note">
             {say.words(needed.shrinkage > 0 ? words.buyWithShrinkage : words.buyAbout, {
               squaring: { mm: needed.squaring },
               shrinkage: { mm: needed.shrinkage },
             })}
           </span>
+          {!cloth.washed && cloth.shrinkAlong === 0 && (
+            <p className="field-trouble">
+              {words.noShrinkage} {usual ? say.words(clothWords.usualShrinkage[usual.of], shares(usual)) : ''}{' '}
+              {clothWords.enterShrinkage}
+            </p>
+          )}
         </dd>
         <dt>{words.density}</dt>
         <dd>{say.words(words.densityOf, { percent: Math.round(plan.density) })}</dd>

@@ -120,7 +120,7 @@ const saySheets = ({ tiles, pages, length }: PageMap, paper: Paper, say: Say): s
   const cover = pages - count;
   const values = { paper: words.papers[paper], count, pages, cover };
   if (length !== null)
-    return say.words(words.sheetsRoll, { ...values, length: say.length(length, { purpose: 'cloth' }) });
+    return say.words(words.sheetsRoll, { ...values, length: say.length(length, { purpose: 'cloth', round: 'up' }) });
   if (cover === 0) return say.words(count === 1 ? words.sheetHere : words.sheetsHere, values);
   if (count === 1) return say.words(words.sheetApart, values);
   return say.words(cover === 1 ? words.sheetsApart : words.sheetsAfterMore, values);

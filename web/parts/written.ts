@@ -40,6 +40,11 @@ export const shownLength = (
   // A stature in feet and inches has no one unit to leave away.
   if (purpose === 'stature' && unit === 'in')
     return formatLength(mm, unit, { purpose, locale }).replace(/\u00a0/g, ' ');
+  // Cloth in hand is never shown as more than there is, and eighths of a yard seldom say it exactly.
+  if (purpose === 'cloth') {
+    const said = formatLength(mm, unit, { purpose, locale, round: 'down' }).replace(/\u00a0/g, ' ');
+    return said.endsWith(` ${plain}`) ? said.slice(0, -plain.length - 1) : said;
+  }
   return formatLength(mm, unit, { purpose, locale, bare: true });
 };
 

@@ -11,7 +11,7 @@ import { bodyWords, webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { namesUnit, plainUnit } from '../parts/written.ts';
-import { readApart, readingsOf, together, withReading } from './readings.ts';
+import { readApart, readingsApart, readingsOf, together, withReading } from './readings.ts';
 
 const words = webWords.wearers;
 
@@ -83,6 +83,21 @@ export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: M
         <p className="note">{say.words(words.used, { length: say.length(latest.at(-1)?.mm ?? 0) })}</p>
       )}
       <div aria-live="polite">
+        {sides.map((side) => {
+          const two = readingsApart(set, measure, side);
+          return (
+            two && (
+              <p className="field-trouble" key={side}>
+                {say.words(words.readingsApart, {
+                  measure: nameOf(side, 0),
+                  first: say.length(two.first),
+                  second: say.length(two.second),
+                  by: say.length(Math.abs(two.first - two.second), { purpose: 'amount' }),
+                })}
+              </p>
+            )
+          );
+        })}
         {doubt ? (
           <p className="field-trouble">
             {say.words(bodyWords.doubtful, {

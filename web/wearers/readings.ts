@@ -35,6 +35,23 @@ export const withReading = (
   return { ...set, readings };
 };
 
+/** The same tape on the same day comes back to within this, mm, or within this share of the length; under `trifling` nothing is asked. */
+const steady = 15;
+const steadyShare = 0.015;
+const trifling = 5;
+
+/** Two readings of one day so far apart that one of them must be a slip: the two lengths, else null. */
+export const readingsApart = (
+  set: MeasureSet,
+  measure: MeasureId,
+  side: Side,
+): { readonly first: number; readonly second: number } | null => {
+  const [first, second] = readingsOf(set, measure, side).map((reading) => reading.mm);
+  if (first === undefined || second === undefined) return null;
+  const apart = Math.abs(first - second);
+  return apart > steady || apart > Math.max(trifling, steadyShare * Math.max(first, second)) ? { first, second } : null;
+};
+
 /** The set with the two sides of a measure taken as one: the larger of what was read apart, or what is given. */
 export const together = (set: MeasureSet, measure: MeasureId, chosen: 'larger' | 'smaller'): MeasureSet => {
   const apart = set.readings.filter((reading) => reading.measure === measure && reading.side !== 'both');
