@@ -292,6 +292,7 @@ export const webWords = {
   },
   make: {
     passagesLabel: 'Passages of this make',
+    lookOnTable: 'Look at it on the table',
     passages: {
       fit: 'Fit',
       alterations: 'Alterations',
@@ -384,6 +385,9 @@ export const webWords = {
       noCloth:
         'No cloth is chosen yet. With one, this shows how the pieces lie on it, whether it is enough, and what to buy.',
       chooseCloth: 'Cloth',
+      pictureNoCloth: 'The pieces to be laid out; no cloth is chosen yet',
+      pictureSeeking: 'The pieces to be laid out; a plan is being looked for',
+      pictureNoPlan: 'The pieces to be laid out; there is no plan for them on this cloth',
       fold: 'The cloth lies',
       folds: { single: 'single', lengthwise: 'folded lengthwise' },
       gap: 'Gap between pieces',

@@ -5,12 +5,13 @@ import type { Fold } from '../../src/make/index.ts';
 import type { Garment } from '../../src/pattern/index.ts';
 import { bad, good, lengthToBuy } from '../../src/units/index.ts';
 import { clothWords, layWords, problemWords, webWords } from '../../src/words/index.ts';
-import { useSay } from '../app/settings.tsx';
+import { locale, useSay } from '../app/settings.tsx';
+import { shares } from '../cloths/shares.ts';
 import { Choice } from '../parts/Choice.tsx';
+import { drawGarment } from '../parts/draw-garment.ts';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
-import { shares } from '../cloths/shares.ts';
 import { ChooseCloth } from './ChooseCloth.tsx';
 import { drawPlan } from './drawings.ts';
 import { useMake } from './make-context.ts';
@@ -18,6 +19,17 @@ import { Passage, useCurrentPassage } from './Passages.tsx';
 import { useLayout } from './useLayout.ts';
 
 const words = webWords.make.layout;
+
+/** Lays the pieces alone on the table while there is no plan of them, so that what lay there before does not pass for one. */
+const useLayPieces = (picture: string | null) => {
+  const say = useSay();
+  const { garment } = useMake().altered;
+  const laid = useMemo((): Laid | null => {
+    if (picture === null) return null;
+    return { drawing: drawGarment(garment, picture, { unit: say.unit, locale }), subject: 'layout without a plan' };
+  }, [picture, garment, say.unit]);
+  useLay(laid);
+};
 
 /** What the plan needs of the cloth, in words. */
 const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: Garment }) => {
@@ -104,6 +116,9 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
     return { drawing, subject: `layout ${make.fold} ${cloth.width}` };
   }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, say.unit]);
   useLay(laid);
+  const impossible = search.state === 'refused' || search.state === 'broken';
+  const waiting = impossible ? words.pictureNoPlan : words.pictureSeeking;
+  useLayPieces(current && !laid ? waiting : null);
 
   const checkGap = (mm: number) =>
     mm >= 0 && mm <= 50 ? good(mm) : bad('web.amount-outside', { least: { mm: 0 }, most: { mm: 50 } });
@@ -157,19 +172,23 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
   );
 };
 
+const WithoutCloth = () => {
+  const current = useCurrentPassage() === 'layout';
+  useLayPieces(current ? words.pictureNoCloth : null);
+  return (
+    <>
+      <p>{words.noCloth}</p>
+      <ChooseCloth />
+    </>
+  );
+};
+
 /** The cutting layout on her cloth: a plan at once, a better one while she looks. */
 export const LayoutPassage = memo(() => {
   const { cloth, make } = useMake();
   return (
     <Passage id="layout" title={webWords.make.passages.layout}>
-      {cloth ? (
-        <OnCloth key={make.cloth ?? ''} cloth={cloth} />
-      ) : (
-        <>
-          <p>{words.noCloth}</p>
-          <ChooseCloth />
-        </>
-      )}
+      {cloth ? <OnCloth key={make.cloth ?? ''} cloth={cloth} /> : <WithoutCloth />}
     </Passage>
   );
 });

@@ -1,4 +1,16 @@
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  createContext,
+  type FocusEvent,
+  type KeyboardEvent,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { webWords } from '../../src/words/index.ts';
 
 interface PassagesInHand {
   readonly current: string | null;
@@ -17,6 +29,9 @@ const readingLine = (): number => {
 
 /** After the hands chose a passage, scrolling that only brings it into sight does not choose another, ms. */
 const holdAfterTaking = 700;
+
+/** Focus that stays in a passage this long has come to work there; one that leaves sooner was on its way elsewhere, ms. */
+const restBeforeTaking = 300;
 
 /** Knows which passage of the page is in hand: the one worked in, else the one at the reading line. */
 export const Passages = ({ children }: { children: ReactNode }) => {
@@ -44,9 +59,15 @@ export const Passages = ({ children }: { children: ReactNode }) => {
         read();
       });
     };
+    // Focus that travels by Tab scrolls what it meets into sight: nobody reads there.
+    const travelled = (event: globalThis.KeyboardEvent) => {
+      if (event.key === 'Tab') heldUntil.current = performance.now() + holdAfterTaking;
+    };
+    window.addEventListener('keydown', travelled, { capture: true });
     window.addEventListener('scroll', scrolled, { passive: true });
     window.addEventListener('resize', scrolled);
     return () => {
+      window.removeEventListener('keydown', travelled, { capture: true });
       window.removeEventListener('scroll', scrolled);
       window.removeEventListener('resize', scrolled);
     };
@@ -82,20 +103,46 @@ interface PassageProps {
 export const Passage = ({ id, title, children }: PassageProps) => {
   const { current, take, join } = useContext(PassagesContext);
   const element = useRef<HTMLElement>(null);
+  const resting = useRef(0);
   useEffect(() => (element.current ? join(id, element.current) : undefined), [id, join]);
+  useEffect(() => () => window.clearTimeout(resting.current), []);
+  const enter = () => {
+    window.clearTimeout(resting.current);
+    take(id);
+  };
+  const arrive = () => {
+    window.clearTimeout(resting.current);
+    resting.current = window.setTimeout(() => take(id), restBeforeTaking);
+  };
+  const leave = (event: FocusEvent) => {
+    if (!element.current?.contains(event.relatedTarget)) window.clearTimeout(resting.current);
+  };
+  const key = (event: KeyboardEvent) => {
+    if (event.key !== 'Tab' && event.key !== 'Shift') enter();
+  };
   return (
     <section
       ref={element}
       id={id}
       className={current === id ? 'passage passage-current' : 'passage'}
       aria-labelledby={`${id}-head`}
-      onFocus={() => take(id)}
-      onPointerDown={() => take(id)}
+      onFocus={arrive}
+      onBlur={leave}
+      onKeyDown={key}
+      onPointerDown={enter}
+      onClick={enter}
     >
       <h2 id={`${id}-head`} tabIndex={-1}>
         {title}
       </h2>
       {children}
+      <button
+        type="button"
+        className="to-table"
+        onClick={() => document.getElementById('table-top')?.focus({ preventScroll: true })}
+      >
+        {webWords.make.lookOnTable}
+      </button>
     </section>
   );
 };

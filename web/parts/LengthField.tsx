@@ -26,6 +26,10 @@ interface LengthFieldProps {
 /** A pause this long, ms, and what does not read is spoken about; sooner would scold half a word. */
 const patience = 600;
 
+/** Whether what was typed is the length that is kept, but for the rounding on its way: under half a millimetre. */
+const sameLength = (typed: number | null | undefined, kept: number | null): boolean =>
+  typed === kept || (typeof typed === 'number' && kept !== null && Math.abs(typed - kept) < 0.5);
+
 /** A length as she types it: kept as typed, read at once, in the unit of the switch or any other she names. */
 export const LengthField = (props: LengthFieldProps) => {
   const { label, place, mm, written = null, purpose = 'measure', signed = false, hint, check, onCommit } = props;
@@ -41,6 +45,22 @@ export const LengthField = (props: LengthFieldProps) => {
   };
   const now = text === null ? null : read(text);
   const problem: Problem | null = now !== null && now !== 'empty' && !now.ok ? now.problem : null;
+
+  // Set anew from elsewhere, by a slider or by undo: what was typed here before no longer stands.
+  const [seen, setSeen] = useState(mm);
+  const said = now === 'empty' ? null : now?.ok ? now.value : undefined;
+  const overtaken = seen !== mm && text !== null && !sameLength(said, mm);
+  if (seen !== mm) {
+    setSeen(mm);
+    if (overtaken) {
+      setText(null);
+      setSpeak(false);
+    }
+  }
+  const stale = text === null && draft !== null;
+  useEffect(() => {
+    if (stale) keepDraft(null);
+  }, [stale, keepDraft]);
 
   const unread = problem !== null;
   useEffect(() => {

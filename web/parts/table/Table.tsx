@@ -81,6 +81,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form's fields. */}
       <div
         ref={element}
+        id="table-top"
         className="table-top"
         role="group"
         aria-label={laid?.drawing.label ?? words.bare}
