@@ -54,6 +54,7 @@ const notHeld: Readonly<Record<string, string>> = {
   'dart-legs': 'alter.dart-legs-differ',
   'dart-angle': 'alter.dart-legs-differ',
   'width-grows': 'alter.width-off',
+  'width-kept': 'alter.width-changes',
   'grain-straight': 'alter.grain-bends',
 };
 

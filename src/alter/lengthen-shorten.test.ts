@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { housePattern } from '../drafting/index.ts';
-import { edgeLength, type Garment, levelWidth, type Piece, validateGarment, walkAll } from '../pattern/index.ts';
+import { tolerance } from '../geometry/index.ts';
+import {
+  dartsOf,
+  edgeLength,
+  finishedGirths,
+  type Garment,
+  levelWidth,
+  type Piece,
+  validateGarment,
+  walkAll,
+} from '../pattern/index.ts';
 import { applyAlterations } from './index.ts';
 import { sharpest } from './testing/compare.ts';
 import type { Altered } from './types.ts';
@@ -101,12 +111,52 @@ describe('lengthening and shortening', () => {
       girths: [],
     };
     expect(applyAlterations(noWaist, step('above-waist', 30)).refusal?.problem.code).toBe('alter.seam-does-not-walk');
-    const { refusal } = applyAlterations(blouse, step('above-waist', -140));
-    expect(refusal?.problem.code).toBe('alter.no-room');
+    const { refusal } = applyAlterations(blouse, step('above-waist', -80));
+    expect(refusal?.problem.code).toBe('alter.width-changes');
     const largest = refusal?.largest?.amount as number;
     expect(largest).toBeLessThan(-20);
     expect(applyAlterations(blouse, step('above-waist', largest)).refusal).toBeNull();
     expect(applyAlterations(blouse, step('above-waist', largest - 0.5)).refusal).not.toBeNull();
+  });
+
+  it('leaves room between dart and waist, and says the largest amount that does', () => {
+    const large = housePattern('blouse')?.pattern().sizes.at(-1)?.garment as Garment;
+    const { refusal } = applyAlterations(large, step('above-waist', -80));
+    expect(refusal?.problem.code).toBe('alter.no-room');
+    const largest = refusal?.largest?.amount as number;
+    expect(largest).toBeLessThan(-20);
+    expect(largest).toBeGreaterThan(-80);
+    const foot = (one: Garment) =>
+      Math.max(...dartsOf(piece(one, 'front')).flatMap(({ legs }) => legs.map((p) => p.y)));
+    const waist = (one: Garment) => piece(one, 'front').levels.find(({ id }) => id === 'waist')?.from.y ?? 0;
+    const { garment } = done(large, 'above-waist', largest);
+    expect(waist(garment) - foot(garment)).toBeGreaterThanOrEqual(40);
+  });
+
+  it('refuses four inches off the bodice: more than any usual pattern has there', () => {
+    for (const amount of [-100, -125]) {
+      const { refusal } = applyAlterations(blouse, step('above-waist', amount));
+      expect(refusal?.problem.code).toMatch(/alter\.(no-room|out-of-range)/);
+      expect(refusal?.largest?.amount).toBeGreaterThan(-85);
+    }
+  });
+
+  it('keeps finished girths at every level to its tolerance in whatever size and by whatever amount is not refused', () => {
+    for (const { garment } of housePattern('blouse')?.pattern().sizes ?? []) {
+      for (const where of ['above-waist', 'below-waist']) {
+        for (const amount of [-80, -60, -40, -20, 60, 150]) {
+          const altered = applyAlterations(garment, step(where, amount));
+          if (altered.refusal) continue;
+          const before = finishedGirths(garment);
+          finishedGirths(altered.garment).forEach((girth, index) => {
+            expect(
+              Math.abs(girth.finished - (before[index]?.finished ?? 0)),
+              `${where} ${amount} ${girth.level}`,
+            ).toBeLessThan(tolerance.girthKept + tolerance.length);
+          });
+        }
+      }
+    }
   });
 
   it('refuses where there is nothing to lengthen', () => {

@@ -76,6 +76,28 @@ const lowered = (cuts: readonly { readonly piece: Piece; readonly y: number }[],
   return down <= Math.min(...room) ? down : 0;
 };
 
+/**
+ * A shortening leaves at least this, mm, between what lies next above the cut and next below it: on a body, whose
+ * levels lie apart; in a sleeve, where only the underarm and the hem may come near each other, a hem's turning.
+ */
+const leastBetween: Readonly<Record<Where, number>> = { 'above-waist': 40, 'below-waist': 40, sleeve: 20 };
+
+/** The first piece on which a shortening would bring what lies above the cut and what lies below it too close together. */
+const crowded = (
+  cuts: readonly { readonly piece: Piece; readonly y: number }[],
+  where: Where,
+  amount: number,
+): Piece | null => {
+  if (amount >= 0) return null;
+  const found = cuts.find(({ piece, y }) => {
+    const marks = cornersAndMarks(piece);
+    const above = Math.max(...marks.filter((mark) => mark < y));
+    const below = Math.min(...marks.filter((mark) => mark >= y));
+    return below - above + amount < leastBetween[where];
+  });
+  return found?.piece ?? null;
+};
+
 /** Truing the lower end of a side seam by more than this, mm, is no truing any more. */
 const mostTrued = 3;
 
@@ -118,6 +140,18 @@ const heldOn = (tape: Tape, { before, joined }: CutAcross, after: Piece): readon
   ];
 };
 
+/** Finished girths at the body's levels stay as they were, but for what blending the edges takes or gives. */
+const heldWidths = (before: Garment, after: Garment): readonly Held[] => {
+  const changes = girthChanges(before, after);
+  const cut = (id: string): boolean => pieceOf(after, id) !== pieceOf(before, id);
+  return before.girths
+    .filter(({ pieces }) => pieces.some(({ piece }) => cut(piece)))
+    .map(({ level }) => {
+      const by = changes.find((change) => change.level === level)?.by ?? 0;
+      return held('width-kept', by, { level }, tolerance.girthKept);
+    });
+};
+
 /** A zip that ends below the cut has to be as much longer. */
 const zipChanges = (tape: Tape, before: Piece, after: Piece): readonly Change[] =>
   before.notches
@@ -139,6 +173,12 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   const cuts: CutAcross[] = [];
   const chosen = heights(garment, where);
   const down = lowered(chosen, amount);
+  const tooClose = crowded(
+    chosen.map(({ piece, y }) => ({ piece, y: y + down })),
+    where,
+    amount,
+  );
+  if (tooClose) return bad('alter.no-room', { piece: tooClose.name, amount: { mm: -amount } });
   for (const { piece, y } of chosen) {
     const made = slideAcross(piece, y + down, amount);
     if (!made.ok) return made;
@@ -157,7 +197,11 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
       garment,
       cuts.map((one) => one.joined.piece),
     ),
-    held: [...cuts.flatMap((one) => heldOn(tape, one, now(one.before.id))), ...heldSeams(tape, garment, after)],
+    held: [
+      ...cuts.flatMap((one) => heldOn(tape, one, now(one.before.id))),
+      ...heldWidths(garment, after),
+      ...heldSeams(tape, garment, after),
+    ],
     changes: [
       ...cuts.flatMap(({ before, joined: { formers } }) =>
         [...new Set(formers.map(({ edge }) => edge))].map((edge): Change => {
@@ -191,10 +235,10 @@ export const lengthenShorten: Alteration = {
   version: 1,
   params: {
     where: { unit: 'choice', choices: places, usual: 'above-waist' },
-    amount: { unit: 'mm', min: -150, max: 200, usual: [-40, 60] },
+    amount: { unit: 'mm', min: -120, max: 150, usual: [-40, 60] },
   },
   amount: 'amount',
-  holds: ['end-widths', 'grain-straight', 'seam-walks', 'edge-length'],
+  holds: ['end-widths', 'width-kept', 'grain-straight', 'seam-walks', 'edge-length'],
   follows: ['mates', 'facings', 'zip-length', 'levels'],
   apply: lengthen,
 };

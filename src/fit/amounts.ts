@@ -31,8 +31,8 @@ const leastSmallBust = 25;
 const mostPerFront = { 'full-bust': 60, 'small-bust': 40 } as const;
 
 /** As far as one step shortens or lengthens, mm. */
-const mostShorter = 150;
-const mostLonger = 200;
+const mostShorter = 120;
+const mostLonger = 150;
 
 /** A length under this is within what a hem or the wearer's posture does. */
 export const leastLength = 10;

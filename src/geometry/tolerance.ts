@@ -27,6 +27,8 @@ export const tolerance = {
   area: 1e-3,
   /** A finished girth drafted for a body may differ from body + ease by at most this. */
   girth: 1,
+  /** Lengthening or shortening may change a finished girth at a level by at most this, from blending the edges. */
+  girthKept: 3,
   /** A layout may overlap by at most this: pieces for layout are flattened outward, so real overlap is none. */
   layout: 0.01,
   /** Curves flattened for layout lie outside the curve, never inside, by at most this. */

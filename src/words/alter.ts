@@ -52,7 +52,7 @@ export const alterProblems: ProblemCatalogue = {
   },
   'alter.no-room': {
     message:
-      '{piece} cannot be shortened by {amount} there: a dart, a corner or a level of the body would be folded out.',
+      '{piece} cannot be shortened by {amount} there: what lies above and below, a dart or a level of the body, would be folded out or come too close together.',
     remedy: 'Shorten by less, or part of it at another place.',
   },
   'alter.grain-not-along': {
@@ -103,6 +103,10 @@ export const alterProblems: ProblemCatalogue = {
     message: 'The width at the {where} level would be {by} off what was asked for.',
     remedy: 'Choose a smaller amount.',
   },
+  'alter.width-changes': {
+    message: 'The finished width at the {where} level would change by {by}; a change of length must leave it.',
+    remedy: 'Change the length by less, or part of it at another place.',
+  },
   'alter.grain-bends': {
     message: 'The grain of {where} would no longer be one straight line.',
     remedy: 'Choose another place to cut.',
@@ -151,6 +155,7 @@ export const alterWords = {
     'width-grows': 'Each front changes by the amount at the bust and everywhere below.',
     'seam-walks': 'Every seam still meets.',
     'end-widths': 'Edges that are not cut keep their length.',
+    'width-kept': 'Finished widths at bust, waist and hip stay.',
     'grain-straight': 'The grain stays one line.',
     'edge-length': 'Edges that are not cut keep their length.',
   },
@@ -170,6 +175,7 @@ export const alterWords = {
     'dart-angle': 'Dart angle as reckoned',
     'centre-drop': 'Centre front longer as reckoned',
     'width-grows': 'Width as asked',
+    'width-kept': 'Finished width kept',
     'grain-straight': 'Grain one line',
   },
   changed: {
