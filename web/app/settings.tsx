@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef } from 'react';
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
 import type { Paper } from '../../src/make/index.ts';
 import { formatLength, type LengthFormat, type Problem, type ProblemValue, type Unit } from '../../src/units/index.ts';
 import { fill, type ProblemWords, sentence } from '../../src/words/index.ts';
@@ -36,7 +36,9 @@ export const SettingsProvider = ({ children, waiting }: { children: ReactNode; w
   const asked = useDocuments<Settings>('settings');
   const making = useRef<Promise<string | null> | null>(null);
   const stored = asked.state === 'here' ? asked.value[0] : undefined;
-  const settings = stored?.body ?? fresh;
+  /** What was set before the workroom kept any settings: it holds at once, and is kept as soon as there is where. */
+  const [ahead, setAhead] = useState<Settings>(fresh);
+  const settings = stored?.body ?? ahead;
   const id = stored?.id;
 
   const change = useCallback(
@@ -45,6 +47,7 @@ export const SettingsProvider = ({ children, waiting }: { children: ReactNode; w
         desk.edit<Settings>(id, apply, 'settings');
         return;
       }
+      setAhead(apply);
       making.current ??= desk.create<Settings>('settings', fresh).then(async (answer) => {
         if (answer.kind === 'answer') return answer.value.id;
         // Another page made them first: there is one such document in a workroom.

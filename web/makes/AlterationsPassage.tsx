@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { alterationCatalogue } from '../../src/alter/index.ts';
 import { createDrawingCache } from '../../src/draw/index.ts';
 import { webWords } from '../../src/words/index.ts';
@@ -44,12 +44,30 @@ export const AlterationsPassage = () => {
   const [shown, setShown] = useState<ShownPieces>('changed');
   useBeforeAfter(shown);
   const alteration = alterationCatalogue.find((one) => one.id === chosen);
+  const list = useRef<HTMLOListElement>(null);
+  const [added, setAdded] = useState('');
+  /** How long the list was when an alteration was asked for; its amount takes the focus once it stands there. */
+  const awaited = useRef<number | null>(null);
+  const count = make.steps.length;
+  useEffect(() => {
+    if (awaited.current === null || count <= awaited.current) return;
+    awaited.current = null;
+    const step = list.current?.lastElementChild;
+    step?.scrollIntoView({ block: 'center' });
+    step?.querySelector<HTMLElement>('.amount input, select')?.focus({ preventScroll: true });
+  }, [count]);
+  const addChosen = () => {
+    if (!alteration) return;
+    awaited.current = count;
+    setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
+    change((before) => addStep(before, alteration), `add step ${count + 1}`);
+  };
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
       <p>{say.words(words.about, { size: size.id })}</p>
       {make.steps.length === 0 && <p>{words.none}</p>}
       {make.steps.length > 0 && (
-        <ol className="steps">
+        <ol className="steps" ref={list}>
           {make.steps.map((step, place) => (
             <StepEditor
               key={step.id}
@@ -63,6 +81,9 @@ export const AlterationsPassage = () => {
           ))}
         </ol>
       )}
+      <p className="unseen" role="status">
+        {added}
+      </p>
       <AlteredEase />
       <div className="add-step">
         <Select
@@ -72,12 +93,7 @@ export const AlterationsPassage = () => {
           options={alterationCatalogue.map(({ id }) => ({ value: id, label: alterationName(id) }))}
           onChange={setChosen}
         />
-        <button
-          type="button"
-          className="verb"
-          disabled={!alteration}
-          onClick={() => alteration && change((before) => addStep(before, alteration), 'add step')}
-        >
+        <button type="button" className="verb" disabled={!alteration} onClick={addChosen}>
           {words.addVerb}
         </button>
       </div>

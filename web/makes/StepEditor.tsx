@@ -142,7 +142,10 @@ export const StepEditor = ({ step, place, count, outcome, refusal, stopped }: St
             checked={step.on}
             aria-label={say.words(words.onLabel, { name: title })}
             onChange={(event) =>
-              change((before) => changeStep(before, step.id, { on: event.target.checked }), `${step.id} on`)
+              change(
+                (before) => changeStep(before, step.id, { on: event.target.checked }),
+                `${step.id} ${event.target.checked ? 'on' : 'off'}`,
+              )
             }
           />
           {step.on ? words.on : words.off}

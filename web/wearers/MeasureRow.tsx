@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
   checkMeasure,
   type Doubt,
@@ -32,6 +32,12 @@ export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: M
   const described = describeMeasure(measure);
   const [wantsSecond, setWantsSecond] = useState(false);
   const [wantsApart, setWantsApart] = useState(false);
+  const row = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!wantsSecond) return;
+    // The new box stands where the eye already is: nothing needs to scroll.
+    row.current?.querySelectorAll<HTMLElement>('input[type="text"]')[1]?.focus({ preventScroll: true });
+  }, [wantsSecond]);
   const apart = described.sides !== null && (wantsApart || readApart(set, measure));
   const sides: readonly Reading['side'][] = apart ? ['left', 'right'] : ['both'];
   const ofThis = say.words(words.ofMeasure, { measure: described.name });
@@ -72,7 +78,7 @@ export const MeasureRow = ({ wearer, set, measure, doubt, onChange, onFocus }: M
   const [usualLow, usualHigh] = described.usual;
   const unusual = latest.map((reading) => reading.mm).find((mm) => mm < usualLow || mm > usualHigh);
   return (
-    <div className="measure">
+    <div className="measure" ref={row}>
       {sides.map((side) => (
         <div key={side}>
           {field(side, 0)}
