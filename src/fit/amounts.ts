@@ -1,7 +1,7 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import { pathStart } from '../geometry/index.ts';
 import { dartsOf, type Pattern, type Piece } from '../pattern/index.ts';
-import { bustDart } from './bust-dart.ts';
+import { bustDart, widestDart } from './bust-dart.ts';
 import type { SizeFigures } from './figures.ts';
 import type { Reason } from './starting-size.ts';
 import { usualEase } from './usual-ease.ts';
@@ -45,6 +45,8 @@ export interface BustAmount {
   /** Bust + liked ease − finished bust, mm in all, before rounding. */
   readonly wanted: number;
   readonly likedEase: number;
+  /** How wide a full bust makes the dart, mm, where that is wider than a dart should be sewn; else null. */
+  readonly wideDart: number | null;
   readonly reasons: readonly Reason[];
 }
 
@@ -70,7 +72,13 @@ export const bustAmount = (
   const designed = chart === undefined ? usual.high : girth.finished - chart;
   const likedEase = liked ?? Math.min(designed, usual.high);
   const wanted = bust + likedEase - girth.finished;
-  const none = (reason: Reason): BustAmount => ({ alteration: null, wanted, likedEase, reasons: [reason] });
+  const none = (reason: Reason): BustAmount => ({
+    alteration: null,
+    wanted,
+    likedEase,
+    wideDart: null,
+    reasons: [reason],
+  });
   if (stretches) return none({ code: 'fit.bust-knit', values: { wanted: { mm: wanted } } });
   if (Math.abs(wanted) < leastBustAlteration) {
     return none({ code: 'fit.bust-none', values: { wanted: { mm: Math.abs(wanted) } } });
@@ -101,10 +109,13 @@ export const bustAmount = (
     perPiece,
     count,
   };
+  const intake = wanted > 0 ? dart.intakeWith(perPiece) : 0;
+  const wideDart = intake > widestDart ? intake : null;
   return {
     alteration,
     wanted,
     likedEase,
+    wideDart,
     reasons: [
       {
         code: wanted > 0 ? 'fit.bust-full' : 'fit.bust-small',
@@ -112,11 +123,13 @@ export const bustAmount = (
           bust: { mm: bust },
           liked: { mm: likedEase },
           finished: { mm: girth.finished },
-          wanted: { mm: wanted },
-          total: { mm: alteration.total },
-          perFront: { mm: perPiece },
+          perFront: { mm: Math.abs(perPiece) },
+          count,
         },
       },
+      ...(wideDart === null
+        ? []
+        : [{ code: 'fit.bust-dart-wide', values: { intake: { mm: wideDart }, widest: { mm: widestDart } } }]),
       ...(Math.abs(beyond) >= leastBustAlteration
         ? [
             {
@@ -190,6 +203,7 @@ export const lengthAmounts = (
   const pieces = pattern.sizes.find((one) => one.id === figures.size)?.garment.pieces ?? [];
   const alterations: SuggestedAlteration[] = [];
   const reasons: Reason[] = [];
+  const agreeing: MeasureId[] = [];
   for (const zone of zones) {
     const carriers = pieces.filter(zone.carries);
     const count = carriers.reduce(
@@ -206,6 +220,7 @@ export const lengthAmounts = (
     const wanted = markable(body - chart);
     const room = Math.floor(Math.min(...carriers.map((piece) => roomToShorten(piece, zone))) - 1);
     const amount = Math.max(-mostShorter, -room, Math.min(mostLonger, wanted));
+    if (Math.abs(wanted) < leastLength) agreeing.push(zone.measure);
     if (Math.abs(amount) < leastLength) continue;
     alterations.push({
       id: `lengthen-${zone.where}`,
@@ -222,6 +237,12 @@ export const lengthAmounts = (
     if (Math.abs(wanted - amount) >= leastLength) {
       reasons.push({ code: 'fit.length-beyond', values: { amount: { mm: amount }, left: { mm: wanted - amount } } });
     }
+  }
+  const [one, other] = agreeing;
+  if (one !== undefined && other !== undefined) {
+    reasons.unshift({ code: 'fit.lengths-agree', values: { measure: one, other, within: { mm: leastLength } } });
+  } else if (one !== undefined) {
+    reasons.unshift({ code: 'fit.length-agrees', values: { measure: one, within: { mm: leastLength } } });
   }
   return { alterations, reasons };
 };

@@ -5,7 +5,12 @@ import { dartOf, type Piece, pointOnEdge } from '../pattern/index.ts';
 export interface BustDart {
   /** Most that can be taken out before the dart is used up, mm. */
   readonly mostOut: number;
+  /** How wide the dart is at the side, leg to leg, once `more` mm are put in on the half, mm. */
+  readonly intakeWith: (more: number) => number;
 }
+
+/** A side dart wider than this, mm, makes a point no pressing takes out: the trade splits it in two. */
+export const widestDart = 65;
 
 const landmark = (piece: Piece, id: string): Point | undefined => piece.landmarks.find((one) => one.id === id)?.at;
 
@@ -51,5 +56,15 @@ export const bustDart = (piece: Piece): BustDart | null => {
   const outward = Math.sign((legs[0].x + legs[1].x) / 2 - bustPoint.x);
   const signed = outward * (hinge.x - bustPoint.x) < 0 ? -dh : dh;
   const phi = Math.atan2(signed, dv);
-  return { mostOut: Math.max(0, Math.hypot(signed, dv) * Math.sin(Math.min(Math.PI / 2, angle + phi)) - signed) };
+  const reach = Math.hypot(signed, dv);
+  // The upper leg turns with the bust point and the lower one slides with it: both keep their length to it.
+  const [upper, lower] = [Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)];
+  return {
+    mostOut: Math.max(0, reach * Math.sin(Math.min(Math.PI / 2, angle + phi)) - signed),
+    intakeWith: (more) => {
+      const turn = phi + Math.asin(Math.max(-1, Math.min(1, (more - signed) / reach)));
+      const opened = Math.max(0, angle + turn);
+      return Math.sqrt(Math.max(0, upper ** 2 + lower ** 2 - 2 * upper * lower * Math.cos(opened)));
+    },
+  };
 };

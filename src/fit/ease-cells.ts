@@ -19,7 +19,7 @@ export interface EaseCell {
   readonly ease: number;
   /** Under this one cannot move in it, or the knit is strained. */
   readonly least: number;
-  /** From and to of what is usual; `high` is never less than what the design itself gives. */
+  /** From and to of what is usual, the same for every size; `high` is never less than what the design itself gives. */
   readonly low: number;
   readonly high: number;
   /** Ease the size has on the body of its own chart: the design. Null where the chart does not say. */
@@ -39,8 +39,20 @@ export const stretchCountedOn = (pattern: Pattern, cloth: Cloth | undefined): nu
   return pattern.cloth.structure === 'knit' ? pattern.cloth.stretch : null;
 };
 
+/** Nobody cuts or sews to this, mm: within it what is at a border of the usual is usual. */
+const borderline = 0.5;
+
 const verdictOf = (ease: number, least: number, low: number, high: number): Verdict =>
-  ease < least ? 'too-tight' : ease < low ? 'snug' : ease <= high ? 'usual' : 'roomy';
+  ease < least ? 'too-tight' : ease < low - borderline ? 'snug' : ease <= high + borderline ? 'usual' : 'roomy';
+
+/**
+ * The verdict on the figures as a reader sees them, `shown` rounding as they are printed: what reads as usual is
+ * called usual. Too tight stays too tight, whatever rounding makes of it.
+ */
+export const verdictAsShown = (cell: EaseCell, shown: (mm: number) => number): Verdict =>
+  cell.verdict === 'too-tight'
+    ? 'too-tight'
+    : verdictOf(shown(cell.ease), shown(cell.least), shown(cell.low), shown(cell.high));
 
 export interface EaseQuestion {
   readonly pattern: Pattern;
@@ -49,6 +61,16 @@ export interface EaseQuestion {
   readonly estimated: ReadonlySet<MeasureId>;
   readonly cloth: Cloth | undefined;
 }
+
+/** The most ease any size has by design at a level: one design is one style, whatever the size. Minus infinity where no chart says. */
+const mostDesigned = (figures: readonly SizeFigures[], level: string): number =>
+  Math.max(
+    ...figures.map((size) => {
+      const girth = size.girths.find((one) => one.level === level);
+      const body = girth ? size.body[girth.measure] : undefined;
+      return girth && body !== undefined ? girth.finished - body : -Infinity;
+    }),
+  );
 
 /** One cell: a body of `body` mm in `finished` mm of garment. Null where the trade knows no usual ease there. */
 export const easeCell = (question: EaseQuestion, figures: SizeFigures, level: string, added = 0): EaseCell | null => {
@@ -61,7 +83,7 @@ export const easeCell = (question: EaseQuestion, figures: SizeFigures, level: st
   const range = stretch === null ? usual : knitEase(body, stretch);
   const chart = figures.body[girth.measure];
   const designed = chart === undefined ? null : girth.finished - chart;
-  const high = Math.max(range.high, designed === null ? range.high : designed + beyondDesign);
+  const high = Math.max(range.high, mostDesigned(question.figures, level) + beyondDesign);
   const finished = girth.finished + added;
   const ease = finished - body;
   return {

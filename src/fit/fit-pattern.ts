@@ -2,6 +2,7 @@ import { completeMeasures, describeMeasure, impossibleMeasures, type MeasureId, 
 import type { Cloth } from '../cloth/index.ts';
 import type { Pattern } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import { bustAmount } from './amounts.ts';
 import { type EaseCell, type EaseQuestion, easeCells, stretchCountedOn } from './ease-cells.ts';
 import { patternFigures, type SizeFigures } from './figures.ts';
 import { nearestSize, type Reason, type SizeChoice, type SizeScale, sizeScale, upForStretch } from './starting-size.ts';
@@ -69,10 +70,13 @@ const bodyFor = (
 
 const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: readonly SizeFigures[]): readonly Reason[] => {
   const name = (index: number): string => figures[index]?.size ?? '';
+  const chart = scale.chart[choice.index] ?? 0;
+  const bust = figures[choice.index]?.body.bustGirth;
   const values = {
     size: name(choice.index),
     body: { mm: scale.body },
-    chart: { mm: scale.chart[choice.index] ?? 0 },
+    chart: { mm: chart },
+    ...(scale.by === 'upper-bust' && bust !== undefined ? { bust: { mm: bust }, cup: { mm: bust - chart } } : {}),
   };
   const reasons: Reason[] = [{ code: `fit.size-by-${scale.by}`, values }];
   if (choice.outside > 0)
@@ -94,6 +98,36 @@ const estimateReasons = (
       code: 'fit.estimated',
       values: { measure: id, length: { mm: body[id] ?? 0 } },
     }));
+
+/**
+ * Where two sizes are a close call, the larger of them if from the smaller the full bust would open the dart wider
+ * than one is sewn; else the nearest. Only ever up, and the dart only grows with the bust: a larger body still never
+ * gets a smaller size.
+ */
+const upForDart = (question: EaseQuestion, choice: SizeChoice, liked: number | undefined): number => {
+  const { pattern, figures, measures } = question;
+  const here = figures[choice.index];
+  if (!choice.close || choice.next === null || choice.next < choice.index || !here) return choice.index;
+  const bust = bustAmount(pattern, here, measures, liked, false);
+  return bust !== null && bust.wideDart !== null ? choice.next : choice.index;
+};
+
+/** Said before all else: a pattern drafted for a knit cut in cloth that does not give, or the reverse. */
+const clothReasons = (pattern: Pattern, cloth: Cloth | undefined): readonly Reason[] => {
+  if (!cloth) return [];
+  const needed = pattern.cloth.stretch;
+  const values = {
+    pattern: pattern.name,
+    cloth: cloth.name,
+    needed: percent(needed),
+    has: percent(cloth.stretchAcross),
+  };
+  if (pattern.cloth.structure === 'knit' && cloth.structure === 'woven') return [{ code: 'fit.wants-knit', values }];
+  if (pattern.cloth.structure === 'woven' && cloth.structure === 'knit') return [{ code: 'fit.wants-woven', values }];
+  return cloth.stretchAcross < needed ? [{ code: 'fit.stretch-too-little', values }] : [];
+};
+
+const percent = (fraction: number): number => Math.round(fraction * 1000) / 10;
 
 /** The other way worth seeing: the size the full bust alone would say, or else the next nearest. */
 const otherWay = (
@@ -162,7 +196,7 @@ export const fitPattern = (asked: FitQuestion): Result<Fit> => {
 
   const choice = nearestSize(scale.chart, scale.body);
   const stretches = stretchCountedOn(pattern, cloth) !== null;
-  const settled = stretches ? upForStretch(question, choice.index) : choice.index;
+  const settled = stretches ? upForStretch(question, choice.index) : upForDart(question, choice, liked);
   const own = asked.size === undefined ? settled : figures.findIndex((size) => size.size === asked.size);
   if (own < 0) {
     return bad('fit.size-unknown', {
@@ -171,21 +205,26 @@ export const fitPattern = (asked: FitQuestion): Result<Fit> => {
       sizes: figures.map((size) => size.size).join(', '),
     });
   }
-  const because: Reason[] =
-    own === settled
-      ? [...sizeReasons(scale, choice, figures)]
-      : [{ code: 'fit.size-chosen', values: { size: asked.size ?? '' } }];
+  const ofCloth = clothReasons(pattern, cloth);
+  const because: Reason[] = [
+    ...ofCloth,
+    ...(own === settled
+      ? sizeReasons(scale, choice, figures)
+      : [{ code: 'fit.size-chosen', values: { size: asked.size ?? '' } }]),
+  ];
   if (own === settled && settled !== choice.index) {
-    because.push({ code: 'fit.size-up-for-stretch', values: { size: figures[settled]?.size ?? '' } });
+    const up = { size: figures[settled]?.size ?? '', from: figures[choice.index]?.size ?? '' };
+    because.push({ code: stretches ? 'fit.size-up-for-stretch' : 'fit.size-up-for-dart', values: up });
   }
   const first = wayFrom(question, own, liked, [...because, ...estimateReasons(estimated, figures, measures)]);
   const second =
     own === settled
       ? otherWay(question, own, choice, liked)
       : wayFrom(question, settled, liked, sizeReasons(scale, choice, figures));
+  const others = second ? [{ ...second, reasons: [...ofCloth, ...second.reasons] }] : [];
   return good({
     recommended: 0,
-    ways: second ? [first, second] : [first],
+    ways: [first, ...others],
     sizes: figures.map((size) => {
       const cells = easeCells(question, size);
       const bust = cells.find((cell) => cell.measure === 'bustGirth');

@@ -1,5 +1,6 @@
 export { type BustAmount, bustAmount, lengthAmounts, type SuggestedAlteration } from './amounts.ts';
-export { type EaseCell, easeCells, type Verdict } from './ease-cells.ts';
+export { widestDart } from './bust-dart.ts';
+export { type EaseCell, easeCells, type Verdict, verdictAsShown } from './ease-cells.ts';
 export { patternFigures, type SizeFigures } from './figures.ts';
 export { type Fit, type FitQuestion, fitPattern } from './fit-pattern.ts';
 export { nearestSize, type Reason, type SizeChoice, type SizeScale } from './starting-size.ts';

@@ -45,13 +45,39 @@ const blendFor = (question: EaseQuestion, cell: EaseCell, start: number, added: 
   return cell.verdict === 'too-tight' ? (candidates.at(-1)?.size ?? null) : null;
 };
 
-const cellReason = (cell: EaseCell): Reason | null =>
-  cell.verdict === 'too-tight' || cell.verdict === 'snug'
-    ? {
-        code: cell.verdict === 'too-tight' ? 'fit.level-too-tight' : 'fit.level-snug',
-        values: { level: cell.level, ease: { mm: cell.ease }, least: { mm: cell.least }, low: { mm: cell.low } },
-      }
-    : null;
+const valuesOf = (cell: EaseCell) => ({
+  level: cell.level,
+  ease: { mm: cell.ease },
+  least: { mm: cell.least },
+  low: { mm: cell.low },
+});
+
+/** No alteration widens a sleeve yet: the first larger size whose sleeve is wide enough is the way meanwhile. */
+const tightArm = (question: EaseQuestion, cell: EaseCell, index: number): Reason => {
+  const wider = question.figures
+    .slice(index + 1)
+    .find((size) => (easeCell(question, size, cell.level)?.verdict ?? 'too-tight') !== 'too-tight');
+  return wider
+    ? { code: 'fit.arm-too-tight', values: { ...valuesOf(cell), size: wider.size } }
+    : { code: 'fit.arm-too-tight-in-all', values: valuesOf(cell) };
+};
+
+const cellReason = (question: EaseQuestion, cell: EaseCell, index: number): Reason | null => {
+  if (cell.verdict === 'too-tight') {
+    return cell.measure === 'upperArmGirth'
+      ? tightArm(question, cell, index)
+      : { code: 'fit.level-too-tight', values: valuesOf(cell) };
+  }
+  return cell.verdict === 'snug' ? { code: 'fit.level-snug', values: valuesOf(cell) } : null;
+};
+
+/** What the size itself is too tight for, and the full bust mends below the bust: said, for the size alone would not do. */
+const mendedReasons = (question: EaseQuestion, figures: SizeFigures, altered: readonly EaseCell[]): readonly Reason[] =>
+  altered.flatMap((cell): Reason[] => {
+    const before = easeCell(question, figures, cell.level);
+    if (before?.verdict !== 'too-tight' || cell.verdict === 'too-tight' || cell.measure === 'bustGirth') return [];
+    return [{ code: 'fit.mended-by-bust', values: { ...valuesOf(before), after: { mm: cell.ease } } }];
+  });
 
 /** What it takes to make the size at `index` fit, and how it then sits. `because` are the reasons for the size itself. */
 export const wayFrom = (
@@ -90,7 +116,8 @@ export const wayFrom = (
       ...because,
       ...(bust?.reasons ?? []),
       ...lengths.reasons,
-      ...ease.flatMap((cell) => cellReason(cell) ?? []),
+      ...mendedReasons(question, figures, ease),
+      ...ease.flatMap((cell) => cellReason(question, cell, index) ?? []),
       ...blend.map(
         ({ level, size }): Reason => ({
           code: sizes.indexOf(size) > index ? 'fit.blend-out' : 'fit.blend-in',

@@ -16,7 +16,7 @@ export const fitProblems: ProblemCatalogue = {
 };
 
 export const fitWords = {
-  verdicts: { 'too-tight': 'too tight', snug: 'snug', usual: 'within usual', roomy: 'roomy' },
+  verdicts: { 'too-tight': 'too tight', snug: 'snug', usual: 'usual', roomy: 'roomy' },
   ease: { skims: 'skims', easy: 'easy', roomy: 'roomy', full: 'full' },
   levels: {
     bust: 'Bust',
@@ -34,10 +34,25 @@ export const fitWords = {
   recommended: 'Recommended',
   otherWay: 'Another way',
   beliefs: 'Usual ease is a starting belief; what this wearer liked before outranks it.',
+  /** How an ease lies to a border: printed alike, it is only just under. */
+  under: { clearly: 'under', just: 'just under' },
+  so: {
+    exactly: 'So',
+    markable: 'So, to what can be marked,',
+    partly: 'That is {gap} apart; this alteration makes it',
+  },
   /** One sentence a reason, by its code. */
   reasons: {
     'fit.size-by-upper-bust':
-      'Size {size}: the upper bust of {body} is nearest to its {chart} (bust on the chart less the cup it is drafted for), and neck, shoulders and armholes are the hardest to alter.',
+      'Size {size}: the upper bust of {body} is nearest to its {chart} (its bust of {bust} less the {cup} between bust and upper bust it is drafted for). Neck, shoulders and armholes are the hardest to alter.',
+    'fit.size-up-for-dart':
+      'Size {size} rather than {from}, which it is nearly as near to: from {from} the full bust would make the bust dart wider than one dart should be.',
+    'fit.wants-knit':
+      'Caution: {pattern} is drafted for a knit that stretches by at least {needed} %, and {cloth} is woven, with {has} % across. In it the garment may not go on, nor give where it should.',
+    'fit.wants-woven':
+      'Caution: {pattern} is drafted for woven cloth, and {cloth} is a knit. It will give and hang closer than drafted; seams that must not stretch want a stay.',
+    'fit.stretch-too-little':
+      'Caution: {pattern} needs cloth that stretches by at least {needed} % across, and {cloth} stretches by {has} %. It will sit tighter than drafted.',
     'fit.size-by-bust': 'Size {size}: the bust of {body} is nearest to its {chart} on the chart.',
     'fit.size-by-hip': 'Size {size}: the hip of {body} is nearest to its {chart} on the chart.',
     'fit.size-by-waist':
@@ -59,9 +74,11 @@ export const fitWords = {
     'fit.bust-none': 'No bust alteration: it would be {wanted} in all, too little to be worth the work.',
     'fit.bust-spare': 'No bust alteration: there is {spare} to spare in all, and under {least} that is worn as ease.',
     'fit.bust-full':
-      'Full bust: {bust} and {liked} of ease against a finished {finished} ask for {wanted} in all: {total}, {perFront} on each front.',
+      'The bust of {bust} with {liked} of ease needs {needs}; the size measures {finished} finished. {so} {total} more in all, {perFront} on each half of the front.',
     'fit.bust-small':
-      'Small bust: {bust} and {liked} of ease against a finished {finished} ask for {wanted} in all: {total}, {perFront} on each front.',
+      'The bust of {bust} with {liked} of ease needs {needs}; the size measures {finished} finished. {so} {total} less in all, {perFront} on each half of the front.',
+    'fit.bust-dart-wide':
+      'The bust dart becomes {intake} wide by that; over {widest} it should be split in two, which is drawn by hand on the paper.',
     'fit.bust-beyond':
       'More than {most} on one front is past what a side dart shapes; {left} in all is left over. Share it with a second dart, or see the other way.',
     'fit.bust-small-beyond':
@@ -74,13 +91,23 @@ export const fitWords = {
     'fit.length-back-waist':
       'Back waist length is {body}, the size is drafted for {chart}: {amount} between armhole and waist.',
     'fit.length-sleeve': 'Arm length is {body}, the size is drafted for {chart}: {amount} in the sleeve.',
+    'fit.length-agrees': '{measure} agrees with the size, within {within}.',
+    'fit.lengths-agree': '{measure} and {other} agree with the size, within {within}.',
     'fit.length-beyond':
       'The pattern has room for {amount} there; {left} is left to take above the bust, across the armholes.',
     'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
-    'fit.level-too-tight': '{level}: {ease} of ease is under the least, {least}.',
-    'fit.level-snug': '{level}: {ease} of ease is under what is usual, {low}.',
-    'fit.blend-out': '{level}: run out to size {size}.',
-    'fit.blend-in': '{level}: run in to size {size}.',
+    'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',
+    'fit.level-snug': 'Snug. {level}: {ease} of ease is {under} what is usual, {low} and more.',
+    'fit.arm-too-tight':
+      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet: cut the sleeve and the armholes in size {size}, or widen the sleeve on the paper.',
+    'fit.arm-too-tight-in-all':
+      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet, and no larger size has enough: widen the sleeve on the paper.',
+    'fit.mended-by-bust':
+      '{level}: the size by itself is too tight, with {ease} of ease where {least} is the least; the full bust widens it as well, to {after}.',
+    'fit.blend-out':
+      '{level}: run out to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
+    'fit.blend-in':
+      '{level}: run in to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
     'fit.estimated': '{measure} was not measured; {length} is an estimate from the other measures.',
   },
 } as const;
