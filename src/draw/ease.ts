@@ -1,7 +1,18 @@
-import type { EaseCell, Fit } from '../fit/index.ts';
-import { formatLength, type Unit } from '../units/index.ts';
-import { drawWords, fill } from '../words/index.ts';
-import { circle, drawingOf, filledMark, groupMark, pathMark, rectangle, stroke, textMark } from './marks.ts';
+import { type EaseCell, type Fit, verdictAsShown } from '../fit/index.ts';
+import type { Path } from '../geometry/index.ts';
+import { formatLength, lengthAsShown, type Unit } from '../units/index.ts';
+import { drawWords, fill, fitWords } from '../words/index.ts';
+import {
+  circle,
+  drawingOf,
+  estimatedTextWidth,
+  filledMark,
+  groupMark,
+  pathMark,
+  rectangle,
+  stroke,
+  textMark,
+} from './marks.ts';
 import { sayId } from './say.ts';
 import type { Drawing, GroupMark, Mark } from './types.ts';
 
@@ -12,10 +23,19 @@ export interface EaseOptions {
   readonly size?: string;
 }
 
-/** The drawing's own measures, mm: a note on the table, not the cloth's scale. */
-const width = 320;
-const size = 9;
-const row = 64;
+/** Of the drawing's width, em of its words and the height of one level: a note on the table. */
+const widthInEms = 35.6;
+const rowInEms = 7.8;
+
+/**
+ * Where the rule begins and ends, mm of ease, and the em that goes with it. A place along the rule is its ease at full
+ * scale, with no ease at 0, so that the table's own rule reads off ease.
+ */
+interface Rule {
+  readonly low: number;
+  readonly high: number;
+  readonly size: number;
+}
 
 /**
  * Ease at each level as a picture: a bar from least usual to most, and on the same rule a dot for each size. The size looked at
@@ -26,12 +46,14 @@ export const drawEase = (fit: Fit, options: EaseOptions): Drawing => {
   const chosen = options.size ?? fit.ways[fit.recommended]?.startingSize ?? fit.sizes[0]?.size ?? '';
   const levels = levelsOf(fit);
   const cells = fit.sizes.flatMap((one) => one.cells);
-  const scale = scaleFor(cells, fit, chosen);
+  const rule = ruleFor(cells, fit, chosen);
+  const { size } = rule;
+  const row = rowInEms * size;
   const groups = levels.map((level, index) =>
     levelGroup(
       cells.filter((cell) => cell.level === level),
       chosen,
-      scale,
+      rule,
       index * row,
       unit,
       locale,
@@ -39,16 +61,16 @@ export const drawEase = (fit: Fit, options: EaseOptions): Drawing => {
   );
   const label = fill(drawWords.easeLabel, { levels: groups.map((group) => group.label).join(' ') }, unit, locale);
   const bottom = levels.length * row;
-  const none = scale(0);
-  const zero: readonly Mark[] =
-    none >= 0 && none <= width
-      ? [
-          pathMark('marks', 'dimension', stroke({ x: none, y: size * 0.5 }, { x: none, y: bottom - row * 0.15 })),
-          textMark('words', 'mark', { x: none, y: bottom + size * 0.6 }, drawWords.noEase, size * 0.9, {
-            anchor: 'middle',
-          }),
-        ]
-      : [];
+  // Broken where words stand: from just above each bar to just below it.
+  const ticks = levels.map((_, index) => {
+    const y = index * row + barAt * size;
+    return stroke({ x: 0, y: y - size * 1.1 }, { x: 0, y: y + size * 0.9 });
+  });
+  const zero: readonly Mark[] = [
+    pathMark('marks', 'dimension', ...ticks),
+    textMark('words', 'mark', { x: 0, y: bottom + size * 0.6 }, drawWords.noEase, size * 0.9, { anchor: 'middle' }),
+    pathMark('marks', 'dimension', stroke({ x: 0, y: bottom - size * 0.9 }, { x: 0, y: bottom - size * 0.3 })),
+  ];
   return drawingOf(label, [...zero, ...groups], size);
 };
 
@@ -56,28 +78,33 @@ const levelsOf = (fit: Fit): readonly string[] => [
   ...new Set(fit.sizes.flatMap((one) => one.cells.map((cell) => cell.level))),
 ];
 
-/** Ease to a place along the rule. Sizes far from any that could be worn would only squeeze the rest: they run off the rule. */
-const scaleFor = (cells: readonly EaseCell[], fit: Fit, chosen: string): ((ease: number) => number) => {
+/** Sizes far from any that could be worn would only squeeze the rest: they run off the rule. No ease is always on it. */
+const ruleFor = (cells: readonly EaseCell[], fit: Fit, chosen: string): Rule => {
   const index = fit.sizes.findIndex((one) => one.size === chosen);
   const near = fit.sizes.slice(Math.max(0, index - 2), index + 3).flatMap((one) => one.cells);
   const eases = [...near.map((cell) => cell.ease), ...cells.flatMap((cell) => [cell.low, cell.high]), 0];
   const [low, high] = [Math.min(...eases) - 8, Math.max(...eases) + 8];
-  return (ease) => ((ease - low) / (high - low)) * width;
+  return { low, high, size: (high - low) / widthInEms };
 };
+
+/** The bar's middle below a level's top, ems. */
+const barAt = 4;
 
 const levelGroup = (
   cells: readonly EaseCell[],
   chosen: string,
-  scale: (ease: number) => number,
+  rule: Rule,
   top: number,
   unit: Unit,
   locale: string,
 ): GroupMark => {
+  const { low, high, size } = rule;
   const say = (mm: number) => formatLength(mm, unit, { purpose: 'amount', locale });
   const own = cells.find((cell) => cell.size === chosen) ?? (cells[0] as EaseCell);
-  const y = top + row * 0.55;
+  const y = top + barAt * size;
   const half = size * 0.55;
-  const verdict = drawWords.verdict[own.verdict];
+  const shown = (mm: number) => lengthAsShown(mm, unit, { purpose: 'amount' });
+  const verdict = fitWords.verdicts[verdictAsShown(own, shown)];
   const values = {
     level: sayId(own.level),
     size: own.size,
@@ -88,51 +115,111 @@ const levelGroup = (
   };
   const said = fill(drawWords.easeOfSize, values, unit, locale);
   const head: readonly Mark[] = [
-    textMark('words', 'mark', { x: 0, y: top + size }, values.level, size * 1.15, { weight: 'bold' }),
-    textMark('words', 'mark', { x: width, y: top + size }, said, size, { anchor: 'end' }),
+    textMark('words', 'mark', { x: low, y: top + size }, values.level, size * 1.15, { weight: 'bold' }),
+    textMark('words', 'mark', { x: high, y: top + size }, said, size, { anchor: 'end' }),
     ...(own.bodyEstimated
       ? [
-          textMark('words', 'body', { x: width / 2, y: top + size }, drawWords.bodyEstimated, size, {
+          textMark('words', 'body', { x: (low + high) / 2, y: top + size }, drawWords.bodyEstimated, size, {
             anchor: 'middle',
           }),
         ]
       : []),
   ];
-  const bar = rectangle(scale(own.low), y - half, scale(own.high) - scale(own.low), half * 2);
+  const bar = rectangle(own.low, y - half, own.high - own.low, half * 2);
   const out = own.ease < own.low ? own.low : own.ease > own.high ? own.high : null;
-  const onRule = cells.filter((cell) => scale(cell.ease) >= 0 && scale(cell.ease) <= width);
+  const onRule = cells.filter((cell) => cell.ease >= low && cell.ease <= high);
+  const usual = textMark(
+    'words',
+    'mark',
+    { x: own.high, y: y - half - size * 0.5 },
+    fitWords.verdicts.usual,
+    size * 0.9,
+    {
+      anchor: 'end',
+    },
+  );
   return groupMark(`ease-${own.level}`, fill(drawWords.easeLevelLabel, values, unit, locale), [
     ...head,
-    pathMark('marks', 'faint', stroke({ x: 0, y }, { x: width, y })),
+    pathMark('marks', 'faint', stroke({ x: low, y }, { x: high, y })),
     filledMark('marks', 'paper', bar),
     pathMark('marks', 'mark', bar),
-    ...(out === null ? [] : [pathMark('marks', 'dimension', stroke({ x: scale(out), y }, { x: scale(own.ease), y }))]),
-    ...onRule.flatMap((cell) => dot(cell, cell === own, scale(cell.ease), y, half)),
-    ...sizeNames(onRule, own, scale, y),
+    usual,
+    ...(out === null ? [] : [pathMark('marks', 'dimension', stroke({ x: out, y }, { x: own.ease, y }))]),
+    ...dots(onRule, own, y, half),
+    ...sizeNames(onRule, own, rule, y, say),
   ]);
 };
 
-const dot = (cell: EaseCell, firm: boolean, x: number, y: number, half: number): readonly Mark[] => {
-  const ring = circle({ x, y }, firm ? half * 0.8 : half * 0.42);
-  // An estimated body gives no filled dot: its ease is not known, only likely.
-  return firm && !cell.bodyEstimated
-    ? [filledMark('marks', 'cut', ring)]
-    : [filledMark('marks', 'paper', ring), pathMark('marks', firm ? 'cut' : 'mark', ring)];
+/** A dot for each size; of sizes with the same ease the later stand below the earlier, so that each is seen. */
+const dots = (cells: readonly EaseCell[], own: EaseCell, y: number, half: number): readonly Mark[] => {
+  const firm = half * 0.8;
+  const small = half * 0.42;
+  const placed: { readonly x: number; readonly y: number; readonly radius: number }[] = [];
+  return [own, ...cells.filter((cell) => cell !== own)].flatMap((cell) => {
+    if (!cells.includes(cell)) return [];
+    const radius = cell === own ? firm : small;
+    const free = [0, 1.6, -1.6, 3.2, -3.2].find((step) =>
+      placed.every((one) => Math.hypot(one.x - cell.ease, one.y - (y + step * half)) >= one.radius + radius),
+    );
+    const at = { x: cell.ease, y: y + (free ?? 0) * half };
+    placed.push({ ...at, radius });
+    return dot(cell, cell === own, circle(at, radius));
+  });
 };
 
-/** Names under the dots, left out where they would run into one another; the one looked at always stands. */
+const dot = (cell: EaseCell, firm: boolean, ring: Path): readonly Mark[] =>
+  // An estimated body gives no filled dot: its ease is not known, only likely.
+  firm && !cell.bodyEstimated
+    ? [filledMark('marks', 'cut', ring)]
+    : [filledMark('marks', 'paper', ring), pathMark('marks', firm ? 'cut' : 'mark', ring)];
+
+/** Baselines of the rows of names below the bar, ems: the second takes the names that find no room in the first. */
+const nameRows = [2.1, 3.1];
+
+/**
+ * Names of sizes under their dots, those with nearly the same ease one below the other, left out where even that finds
+ * no room; the one looked at always stands. Each has its ease with it where there is room left.
+ */
 const sizeNames = (
   cells: readonly EaseCell[],
   own: EaseCell,
-  scale: (ease: number) => number,
+  { low, high, size }: Rule,
   y: number,
+  say: (mm: number) => string,
 ): readonly Mark[] => {
-  const taken: number[] = [];
-  return [own, ...cells.filter((cell) => cell !== own)].flatMap((cell) => {
-    const x = scale(cell.ease);
-    if (x < 0 || x > width || taken.some((other) => Math.abs(other - x) < size * 1.6)) return [];
-    taken.push(x);
-    const weight = cell === own ? 'bold' : 'regular';
-    return [textMark('words', 'mark', { x, y: y + size * 1.9 }, cell.size, size * 0.9, { anchor: 'middle', weight })];
-  });
+  interface Name {
+    readonly cell: EaseCell;
+    readonly row: number;
+    readonly text: string;
+  }
+  const em = size * 0.9;
+  const reach = ({ cell, text }: Name): readonly [number, number] => {
+    const width = estimatedTextWidth(text, em, cell === own ? 'bold' : 'regular');
+    return [cell.ease - width / 2, cell.ease + width / 2];
+  };
+  const clear = (name: Name, others: readonly Name[]): boolean => {
+    const [from, to] = reach(name);
+    return others.every((other) => {
+      if (other.cell === name.cell || other.row !== name.row) return true;
+      const [start, end] = reach(other);
+      return to + em * 0.5 <= start || end + em * 0.5 <= from;
+    });
+  };
+  let names: readonly Name[] = [];
+  for (const cell of [own, ...cells.filter((one) => one !== own)]) {
+    if (cell.ease < low || cell.ease > high) continue;
+    const tries = nameRows.map((_, row): Name => ({ cell, row, text: cell.size }));
+    const found = tries.find((name) => clear(name, names));
+    if (found) names = [...names, found];
+  }
+  for (const name of names) {
+    const fuller = { ...name, text: `${name.cell.size}: ${say(name.cell.ease)}` };
+    if (clear(fuller, names)) names = names.map((one) => (one === name ? fuller : one));
+  }
+  return names.map(({ cell, row, text }) =>
+    textMark('words', 'mark', { x: cell.ease, y: y + size * (nameRows[row] as number) }, text, em, {
+      anchor: 'middle',
+      weight: cell === own ? 'bold' : 'regular',
+    }),
+  );
 };
