@@ -35,19 +35,22 @@ export interface LayoutOptions {
  */
 export const drawLayout = (problem: LayoutProblem, layout: Layout, options: LayoutOptions): Drawing => {
   const { unit, locale = 'en' } = options;
-  const say = (mm: number, purpose: 'measure' | 'cloth' = 'measure') => formatLength(mm, unit, { purpose, locale });
+  const say = (mm: number) => formatLength(mm, unit, { locale });
+  // A person cuts to what is used: never said as less than it is, nor what is in hand as more.
+  const used = formatLength(layout.length, unit, { purpose: 'cloth', round: 'up', locale });
+  const atHand = (mm: number) => formatLength(mm, unit, { purpose: 'cloth', round: 'down', locale });
   const size = options.textSize ?? Math.max(8, Math.max(layout.length, problem.cloth.width) / 70);
   const stretches = layout.stretches.flatMap((stretch) => stretchMarks(stretch, size, options.colour));
   const unused = unusedCloth(problem, layout);
   const pieces = layout.placed.map((placement, index) => placedGroup(placement, index, problem, layout, size, options));
   const { length: inHand } = problem.cloth;
   const template = inHand === null ? drawWords.used : inHand < layout.length ? drawWords.shortOf : drawWords.usedOf;
-  const values = { used: say(layout.length, 'cloth'), ...(inHand === null ? {} : { inHand: say(inHand, 'cloth') }) };
+  const values = { used, ...(inHand === null ? {} : { inHand: atHand(inHand) }) };
   const deepest = Math.max(0, ...layout.stretches.map((stretch) => stretch.height));
   const label = fill(
     drawWords.layoutLabel,
     {
-      used: say(layout.length, 'cloth'),
+      used,
       width: say(problem.cloth.width),
       pieces: problem.items.map((item) => item.name).join(', '),
     },

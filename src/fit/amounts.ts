@@ -134,7 +134,7 @@ export const bustAmount = (
         ? [
             {
               code: wanted > 0 ? 'fit.bust-beyond' : 'fit.bust-small-beyond',
-              values: { most: { mm: most }, left: { mm: beyond } },
+              values: { most: { mm: most }, left: { mm: Math.abs(beyond) } },
             },
           ]
         : []),

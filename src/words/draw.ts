@@ -73,12 +73,6 @@ export const drawWords = {
   easeLabel: 'Ease of each size against what is usual. {levels}',
   easeLevelLabel: '{level}: size {size} has {ease} of ease, {verdict}; usual is {low} to {high}.',
   easeOfSize: 'size {size}: {ease}, {verdict}',
-  verdict: {
-    'too-tight': 'too tight',
-    snug: 'tighter than usual',
-    usual: 'usual',
-    roomy: 'roomier than usual',
-  },
   bodyEstimated: 'body estimated, not measured',
   noEase: 'no ease',
 

@@ -39,7 +39,7 @@ export const fitWords = {
   so: {
     exactly: 'So',
     markable: 'So, to what can be marked,',
-    partly: 'That is {gap} apart; this alteration makes it',
+    partly: 'The difference is {gap}; this alteration makes it',
   },
   /** One sentence a reason, by its code. */
   reasons: {

@@ -1,4 +1,6 @@
-import { drawWords, fitWords, webWords } from '../../src/words/index.ts';
+import { verdictAsShown } from '../../src/fit/index.ts';
+import { lengthAsShown } from '../../src/units/index.ts';
+import { fitWords, webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { useMake } from './make-context.ts';
 
@@ -10,6 +12,7 @@ export const AlteredEase = () => {
   const { alteredEase, make } = useMake();
   if (alteredEase.length === 0) return null;
   const amount = (mm: number, bare = false) => say.length(mm, { purpose: 'amount', bare });
+  const shown = (mm: number) => lengthAsShown(mm, say.unit, { purpose: 'amount' });
   return (
     <section className="scrolls" aria-label={words.ease}>
       <table>
@@ -34,7 +37,7 @@ export const AlteredEase = () => {
               <td className="number">
                 {amount(cell.low, true)} – {amount(cell.high)}
               </td>
-              <td>{drawWords.verdict[cell.verdict]}</td>
+              <td>{fitWords.verdicts[verdictAsShown(cell, shown)]}</td>
             </tr>
           ))}
         </tbody>

@@ -1,5 +1,6 @@
 import { memo, useMemo } from 'react';
-import type { Fit, Way } from '../../src/fit/index.ts';
+import { type Fit, verdictAsShown, type Way } from '../../src/fit/index.ts';
+import { lengthAsShown } from '../../src/units/index.ts';
 import { bodyWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
 import { locale, useSay } from '../app/settings.tsx';
@@ -51,6 +52,7 @@ const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; f
 const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
   const say = useSay();
   const levels = fit.sizes[0]?.cells ?? [];
+  const shown = (mm: number) => lengthAsShown(mm, say.unit, { purpose: 'amount' });
   return (
     <details>
       <summary>{words.figures}</summary>
@@ -81,7 +83,7 @@ const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
                   <td key={cell.level} className="number">
                     {say.length(cell.ease, { purpose: 'amount', signed: true })}
                     <br />
-                    <span className="note">{fitWords.verdicts[cell.verdict]}</span>
+                    <span className="note">{fitWords.verdicts[verdictAsShown(cell, shown)]}</span>
                   </td>
                 ))}
               </tr>

@@ -1,7 +1,7 @@
 import { useId, useMemo } from 'react';
 import type { AmountParameter, Parameter, Refusal, StepOutcome } from '../../src/alter/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
-import { bad, good } from '../../src/units/index.ts';
+import { bad, good, lengthAsShown } from '../../src/units/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
@@ -39,13 +39,15 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
   const factor = inAllFactor(step.alteration);
   const set = (mm: number) => change((before) => setParam(before, step.id, name, mm), `${step.id} ${name}`);
   const length = (mm: number) => say.length(mm, { purpose: 'amount' });
+  // What is in all is as often the amount she marks as there are pieces, never a finer sum than that.
+  const marked = (mm: number) => lengthAsShown(mm, say.unit, { purpose: 'amount' });
   const within = (times: number) => (mm: number) =>
     mm / times >= parameter.min && mm / times <= parameter.max
       ? good(mm)
       : bad('web.amount-outside', { least: { mm: parameter.min * times }, most: { mm: parameter.max * times } });
   const both = say.words(factor === 1 ? words.amountEach : words.amountBoth, {
     each: length(amount),
-    all: length(amount * factor),
+    all: length(marked(amount) * factor),
   });
   return (
     <div className="amount">
@@ -79,9 +81,9 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
             place={`${id}/${step.id}/${name}/all`}
             purpose="amount"
             signed
-            mm={amount * factor}
+            mm={marked(amount) * factor}
             check={within(factor)}
-            onCommit={(mm) => mm !== null && set(mm / factor)}
+            onCommit={(mm) => mm !== null && set(marked(mm / factor))}
           />
         )}
       </div>
