@@ -137,6 +137,7 @@ const itemsOf = (content: CoverContent): readonly FlowItem[] => [
   { kind: 'sample', ink: 'seam', text: words.lineSeam },
   { kind: 'sample', ink: 'fold', text: words.lineFold },
   { kind: 'sample', ink: 'level', text: words.lineLevel },
+  { kind: 'sample', ink: 'mark', double: true, text: words.lineLengthen },
   ...(content.originals ? [{ kind: 'sample', ink: 'original', text: words.lineOriginal } as const] : []),
   ...(content.joins
     ? [

@@ -5,8 +5,8 @@ export type FlowItem =
   | { readonly kind: 'heading'; readonly text: string }
   /** Words, wrapped; `lead` is a number or name that stands before them. */
   | { readonly kind: 'text'; readonly text: string; readonly lead?: string }
-  /** A stretch of line in an ink, and what that line means. */
-  | { readonly kind: 'sample'; readonly ink: Ink; readonly text: string };
+  /** A stretch of line in an ink, single or double, and what that line means. */
+  | { readonly kind: 'sample'; readonly ink: Ink; readonly double?: true; readonly text: string };
 
 export interface Column {
   readonly left: number;
@@ -25,6 +25,8 @@ export interface FlowStyle {
 
 const leadWidth = 6;
 const sampleWidth = 16;
+/** Half of what parts a double line, mm. */
+const doubled = 0.9;
 const headingGap = 2.5;
 
 /** Words broken at spaces so that no line is wider than `width`; a single word that is too wide is broken anywhere. */
@@ -103,7 +105,10 @@ const blockOf = (item: FlowItem, width: number, style: FlowStyle): readonly Line
     if (index > 0) return [words];
     if (item.kind === 'sample') {
       const middle = y - size * 0.25;
-      return [pathMark('words', item.ink, stroke({ x: left, y: middle }, { x: left + sampleWidth, y: middle })), words];
+      const strokes = (item.double ? [middle - doubled, middle + doubled] : [middle]).map((at) =>
+        stroke({ x: left, y: at }, { x: left + sampleWidth, y: at }),
+      );
+      return [pathMark('words', item.ink, ...strokes), words];
     }
     if (item.lead === undefined) return [words];
     return [textMark('words', 'mark', { x: left, y }, item.lead, size, { weight: 'bold' }), words];

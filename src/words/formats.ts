@@ -54,6 +54,7 @@ export const formatsWords = {
   lineSeam: 'stitch here',
   lineFold: 'fold; with a bracket: lay it on folded cloth',
   lineLevel: 'a level of the body',
+  lineLengthen: 'lengthen or shorten here',
   lineOriginal: 'the pattern as bought, before alterations',
   pieces: 'Pieces',
   pieceEntry: '{name}: {cut}',
@@ -62,7 +63,7 @@ export const formatsWords = {
   grainNote: 'Grain along the arrow',
   altered: 'Altered: {what}',
   made: 'For {make}',
-  tileHeader: '{title} · sheet {number} of {count} · {step} a sheet',
+  tileHeader: '{title} · sheet {number} of {count} · frame {step}',
   tileSize: '{width} × {height} mm',
   pdfSubject: 'Full-scale sewing pattern. Print at 100 %.',
 } as const;
