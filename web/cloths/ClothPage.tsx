@@ -95,7 +95,8 @@ const Fields = ({ entry }: { entry: Entry<Cloth> }) => {
           hint={words.weightHint}
           narrow
           place={`${entry.id}/weight`}
-          shown={cloth.weight === null ? '' : formatWeight(cloth.weight, say.unit, locale).replace(/\u00a0/g, ' ')}
+          shown={cloth.weight === null ? '' : formatWeight(cloth.weight, say.unit, locale).replace(/\u00a0.*$/, '')}
+          after={say.unit === 'cm' ? 'g/m²' : 'oz/yd²'}
           read={(text) => {
             if (text.trim() === '') return good(null);
             const weight = parseWeight(text, say.unit);

@@ -12,7 +12,7 @@ import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
-import { addStep } from './steps.ts';
+import { addStep, suggestionFor } from './steps.ts';
 
 const words = webWords.make.alterations;
 
@@ -39,7 +39,7 @@ const useBeforeAfter = (shown: ShownPieces) => {
 /** Alterations: the list, each with its amount, and the pieces before and after. */
 export const AlterationsPassage = () => {
   const say = useSay();
-  const { make, size, altered, change } = useMake();
+  const { make, size, altered, change, fit } = useMake();
   const [chosen, setChosen] = useState(alterationCatalogue[0]?.id ?? '');
   const [shown, setShown] = useState<ShownPieces>('changed');
   useBeforeAfter(shown);
@@ -60,7 +60,8 @@ export const AlterationsPassage = () => {
     if (!alteration) return;
     awaited.current = count;
     setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
-    change((before) => addStep(before, alteration), `add step ${count + 1}`);
+    const way = fit.ok ? fit.value.ways.find((one) => one.startingSize === size.id) : undefined;
+    change((before) => addStep(before, alteration, suggestionFor(before, way, alteration)), `add step ${count + 1}`);
   };
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>

@@ -1,9 +1,10 @@
-import { useId, useMemo } from 'react';
+import { useId, useMemo, useState } from 'react';
 import type { AmountParameter, Parameter, Refusal, StepOutcome } from '../../src/alter/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { bad, good, lengthAsShown } from '../../src/units/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
+import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
 import { useSettled } from '../parts/useSettled.ts';
@@ -37,20 +38,51 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
   const amount = typeof given === 'number' ? given : 0;
   const { stop, least, most } = sliderRange(parameter, say.unit);
   const factor = inAllFactor(step.alteration);
-  const set = (mm: number) => change((before) => setParam(before, step.id, name, mm), `${step.id} ${name}`);
+  /** Which way an amount of nothing would go is hers to say before there is one. */
+  const [inwards, setInwards] = useState(amount < 0);
+  const eitherWay = parameter.min < 0 && parameter.max > 0;
+  const shorter = eitherWay && (amount === 0 ? inwards : amount < 0);
+  const sign = shorter ? -1 : 1;
+  const furthest = shorter ? -parameter.min : parameter.max;
+  const put = (mm: number, edit = name) =>
+    change((before) => setParam(before, step.id, name, mm), `${step.id} ${edit}`);
+  const set = (mm: number) => put(mm === 0 ? 0 : sign * mm);
+  const turn = (way: 'lengthen' | 'shorten') => {
+    setInwards(way === 'shorten');
+    const most = way === 'shorten' ? -parameter.min : parameter.max;
+    const turned = Math.min(Math.abs(amount), most);
+    if (amount !== 0) put(way === 'shorten' ? -turned : turned, way);
+  };
   const length = (mm: number) => say.length(mm, { purpose: 'amount' });
   // What is in all is as often the amount she marks as there are pieces, never a finer sum than that.
   const marked = (mm: number) => lengthAsShown(mm, say.unit, { purpose: 'amount' });
+  const nearest = eitherWay ? 0 : parameter.min;
   const within = (times: number) => (mm: number) =>
-    mm / times >= parameter.min && mm / times <= parameter.max
+    mm / times >= nearest && mm / times <= furthest
       ? good(mm)
-      : bad('web.amount-outside', { least: { mm: parameter.min * times }, most: { mm: parameter.max * times } });
-  const both = say.words(factor === 1 ? words.amountEach : words.amountBoth, {
-    each: length(amount),
-    all: length(marked(amount) * factor),
-  });
+      : bad('web.amount-outside', { least: { mm: nearest * times }, most: { mm: furthest * times } });
+  const oneWay = factor === 1 ? words.amountEach : words.amountBoth;
+  const shown = Math.abs(amount);
+  const both = say.words(
+    eitherWay ? (amount === 0 ? words.amountNone : shorter ? words.amountShorter : words.amountLonger) : oneWay,
+    { each: length(shown), all: length(marked(shown) * factor) },
+  );
   return (
     <div className="amount">
+      {eitherWay && (
+        <Choice<'lengthen' | 'shorten'>
+          legend={words.direction}
+          name="direction"
+          inline
+          quiet
+          value={shorter ? 'shorten' : 'lengthen'}
+          options={[
+            { value: 'lengthen', label: words.lengthen },
+            { value: 'shorten', label: words.shorten },
+          ]}
+          onChange={turn}
+        />
+      )}
       <p className="amount-said">{both}</p>
       <label className="unseen" htmlFor={sliderId}>
         {say.words(words.sliderLabel, { alteration: title })}
@@ -58,20 +90,20 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
       <input
         id={sliderId}
         type="range"
-        min={least}
-        max={most}
+        min={eitherWay ? 0 : least}
+        max={shorter ? -least : most}
         step={1}
-        value={Math.round(amount / stop)}
+        value={Math.round(shown / stop)}
         aria-valuetext={both}
         onChange={(event) => set(Number(event.target.value) * stop)}
       />
       <div className="amount-fields">
         <LengthField
-          label={factor === 1 ? words.eachPiece : words.eachFront}
+          label={eitherWay ? words.by : factor === 1 ? words.eachPiece : words.eachFront}
           place={`${id}/${step.id}/${name}/each`}
           purpose="amount"
           signed
-          mm={amount}
+          mm={shown}
           check={within(1)}
           onCommit={(mm) => mm !== null && set(mm)}
         />
@@ -81,7 +113,7 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
             place={`${id}/${step.id}/${name}/all`}
             purpose="amount"
             signed
-            mm={marked(amount) * factor}
+            mm={marked(shown) * factor}
             check={within(factor)}
             onCommit={(mm) => mm !== null && set(marked(mm / factor))}
           />

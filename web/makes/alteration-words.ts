@@ -52,8 +52,11 @@ const where = (
   return [...(piece ? [lowerFirst(piece.name)] : []), ...rest].join(', ');
 };
 
+/** Less than this, mm, is nothing at a table: no tape shows it. */
+const worthSaying = 0.05;
+
 const sayHeld = (held: Held, garment: Garment, say: Say): string =>
-  say.words(words.heldLine, {
+  say.words(Math.abs(held.by) < worthSaying ? words.heldLine : words.heldOff, {
     what: wordIn(alterWords.held, held.what),
     where: where(held, garment),
     by: say.length(Math.abs(held.by), { purpose: 'fine' }),

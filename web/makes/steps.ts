@@ -9,21 +9,27 @@ import { freshId } from '../app/documents.ts';
 export const alterationOf = (step: AlterationStep): Alteration | undefined =>
   alterationCatalogue.find(({ id, version }) => id === step.alteration && version === step.version);
 
-/** Where a new step's amount begins: the middle of what is usual, in whole millimetres. */
-const usualAmount = ({ usual }: AmountParameter): number => Math.round((usual[0] + usual[1]) / 2);
+/** Where a new step's amount begins: the middle of what is usual, in whole millimetres; at nothing where it may go either way. */
+const usualAmount = ({ usual, min }: AmountParameter): number => (min < 0 ? 0 : Math.round((usual[0] + usual[1]) / 2));
 
-/** A new step of an alteration, as it is usually begun. */
-export const newStep = (alteration: Alteration, taken: readonly string[]): AlterationStep => ({
+/** A new step of an alteration, as the fit suggests it or else as it is usually begun. */
+export const newStep = (
+  alteration: Alteration,
+  taken: readonly string[],
+  suggested?: AlterationStep['params'],
+): AlterationStep => ({
   id: freshId('s', taken),
   alteration: alteration.id,
   version: alteration.version,
   on: true,
-  params: Object.fromEntries(
-    Object.entries(alteration.params).map(([name, parameter]) => [
-      name,
-      parameter.unit === 'choice' ? parameter.usual : usualAmount(parameter),
-    ]),
-  ),
+  params:
+    suggested ??
+    Object.fromEntries(
+      Object.entries(alteration.params).map(([name, parameter]) => [
+        name,
+        parameter.unit === 'choice' ? parameter.usual : usualAmount(parameter),
+      ]),
+    ),
 });
 
 const withSteps = (make: Make, change: (steps: readonly AlterationStep[]) => readonly AlterationStep[]): Make => ({
@@ -31,12 +37,22 @@ const withSteps = (make: Make, change: (steps: readonly AlterationStep[]) => rea
   steps: change(make.steps),
 });
 
-export const addStep = (make: Make, alteration: Alteration): Make =>
+/** What a way suggests of an alteration and the list does not hold yet. */
+export const suggestionFor = (
+  make: Make,
+  way: Way | undefined,
+  alteration: Alteration,
+): AlterationStep['params'] | undefined =>
+  way?.alterations.find((one) => one.alteration === alteration.id && !make.steps.some((step) => step.id === one.id))
+    ?.params;
+
+export const addStep = (make: Make, alteration: Alteration, suggested?: AlterationStep['params']): Make =>
   withSteps(make, (steps) => [
     ...steps,
     newStep(
       alteration,
       steps.map((step) => step.id),
+      suggested,
     ),
   ]);
 

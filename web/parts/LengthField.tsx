@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { Problem, Result } from '../../src/units/index.ts';
 import { locale, useDraft, useSay } from '../app/settings.tsx';
 import { FieldTrouble } from './FieldTrouble.tsx';
@@ -26,10 +26,6 @@ interface LengthFieldProps {
 /** A pause this long, ms, and what does not read is spoken about; sooner would scold half a word. */
 const patience = 600;
 
-/** Whether what was typed is the length that is kept, but for the rounding on its way: under half a millimetre. */
-const sameLength = (typed: number | null | undefined, kept: number | null): boolean =>
-  typed === kept || (typeof typed === 'number' && kept !== null && Math.abs(typed - kept) < 0.5);
-
 /** A length as she types it: kept as typed, read at once, in the unit of the switch or any other she names. */
 export const LengthField = (props: LengthFieldProps) => {
   const { label, place, mm, written = null, purpose = 'measure', signed = false, hint, check, onCommit } = props;
@@ -48,11 +44,10 @@ export const LengthField = (props: LengthFieldProps) => {
 
   // Set anew from elsewhere, by a slider or by undo: what was typed here before no longer stands.
   const [seen, setSeen] = useState(mm);
-  const said = now === 'empty' ? null : now?.ok ? now.value : undefined;
-  const overtaken = seen !== mm && text !== null && !sameLength(said, mm);
+  const ownChange = useRef(false);
   if (seen !== mm) {
     setSeen(mm);
-    if (overtaken) {
+    if (text !== null && !ownChange.current) {
       setText(null);
       setSpeak(false);
     }
@@ -75,6 +70,7 @@ export const LengthField = (props: LengthFieldProps) => {
   const type = (typed: string) => {
     setText(typed);
     setSpeak(false);
+    ownChange.current = true;
     const length = read(typed);
     if (length === 'empty') {
       if (mm !== null) onCommit(null, null);
@@ -83,6 +79,7 @@ export const LengthField = (props: LengthFieldProps) => {
     if (draft !== null) keepDraft(null);
   };
   const leave = () => {
+    ownChange.current = false;
     if (problem && text !== null) {
       setSpeak(true);
       keepDraft(text);

@@ -1,24 +1,21 @@
 import { useEffect } from 'react';
-import { bodyWords, webWords } from '../../src/words/index.ts';
+import { webWords } from '../../src/words/index.ts';
 import { useDesk } from '../app/desk-context.ts';
 import { useSay } from '../app/settings.tsx';
 import { differences } from '../documents/differences.ts';
 import type { Entry } from '../documents/entry.ts';
+import { sayDifferences } from './difference-words.ts';
 import { Trouble } from './Trouble.tsx';
 
 const words = webWords.saving;
-
-const called = (part: string): string => {
-  const measures = bodyWords.measures as Readonly<Record<string, { readonly name: string }>>;
-  return measures[part]?.name ?? part;
-};
 
 /** Both versions of a document that was also changed elsewhere, and the choice between them. */
 const Conflict = ({ entry }: { entry: Entry }) => {
   const desk = useDesk();
   const say = useSay();
   if (!entry.theirs) return null;
-  const rows = differences(entry.body, entry.theirs.body);
+  const called = (id: string) => desk.entry<{ readonly name: string }>(id)?.body.name ?? id.replace(/^house:/, '');
+  const rows = sayDifferences(differences(entry.body, entry.theirs.body), say, called);
   return (
     <section className="trouble" role="alert" aria-label={words.conflict}>
       <h2>{words.conflict}</h2>
@@ -34,10 +31,10 @@ const Conflict = ({ entry }: { entry: Entry }) => {
           </thead>
           <tbody>
             {rows.map((row) => (
-              <tr key={row.path.join('/')}>
-                <th scope="row">{row.path.map(called).join(', ')}</th>
-                <td>{row.mine ?? words.nothing}</td>
-                <td>{row.theirs ?? words.nothing}</td>
+              <tr key={row.what}>
+                <th scope="row">{row.what}</th>
+                <td>{row.mine}</td>
+                <td>{row.theirs}</td>
               </tr>
             ))}
           </tbody>

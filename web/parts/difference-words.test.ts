@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { formatLength } from '../../src/units/index.ts';
+import { fill } from '../../src/words/index.ts';
+import type { Say } from '../app/settings.tsx';
+import { differences } from '../documents/differences.ts';
+import { sayDifferences } from './difference-words.ts';
+
+const say = (unit: 'cm' | 'in'): Say => ({
+  unit,
+  length: (mm, format) => formatLength(mm, unit, { locale: 'en-GB', ...format }),
+  words: (template, values = {}) => fill(template, values, unit, 'en-GB'),
+  problem: () => ({ message: '', remedy: '' }),
+  date: () => '14 March 2026',
+  time: (iso) => iso,
+});
+
+const plain = (unit: 'cm' | 'in', mine: unknown, theirs: unknown) =>
+  sayDifferences(differences(mine, theirs), say(unit), (id) => (id === 'c1' ? 'Grey poplin' : id)).map((row) =>
+    [row.what, row.mine, row.theirs].join(' | ').replaceAll('\u00a0', ' '),
+  );
+
+it('tells of a measure once, by its name, its day and in her unit', () => {
+  const wearer = (mm: number, written: string) => ({
+    sets: [{ date: '2026-03-14', readings: [{ measure: 'bustGirth', side: 'both', mm, written }] }],
+  });
+  expect(plain('cm', wearer(1040, '104 cm'), wearer(1010, '101 cm'))).toEqual([
+    'Bust girth on 14 March 2026 | 104 cm | 101 cm',
+  ]);
+  expect(plain('in', wearer(1016, '40 in'), wearer(1010, '101 cm'))[0]).toMatch(/^Bust girth on 14 March 2026 \| 40/);
+});
+
+it('tells of an alteration, a cloth and what one side lacks in words', () => {
+  const step = { id: 's1', alteration: 'full-bust', version: 1, on: true, params: { amount: 15 } };
+  expect(
+    plain(
+      'cm',
+      { cloth: 'c1', steps: [step] },
+      { cloth: null, steps: [{ ...step, on: false, params: { amount: 20 } }] },
+    ),
+  ).toEqual([
+    'Cloth | Grey poplin | nothing',
+    'Full bust, carried out or left out | carried out | left out',
+    'Full bust, amount | 1.5 cm | 2.0 cm',
+  ]);
+});
