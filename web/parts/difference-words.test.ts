@@ -24,7 +24,7 @@ it('tells of a measure once, by its name, its day and in her unit', () => {
     sets: [{ date: '2026-03-14', readings: [{ measure: 'bustGirth', side: 'both', mm, written }] }],
   });
   expect(plain('cm', wearer(1040, '104 cm'), wearer(1010, '101 cm'))).toEqual([
-    'Bust girth on 14 March 2026 | 104 cm | 101 cm',
+    'Bust girth on 14 March 2026 | 104.0 cm | 101.0 cm',
   ]);
   expect(plain('in', wearer(1016, '40 in'), wearer(1010, '101 cm'))[0]).toMatch(/^Bust girth on 14 March 2026 \| 40/);
 });

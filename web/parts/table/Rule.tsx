@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { Unit } from '../../../src/units/index.ts';
-import { rule } from './ticks.ts';
+import { hasRoom, rule } from './ticks.ts';
 import type { Screen, View } from './view.ts';
 
 /** How far the rule reaches into the table, px. */
@@ -20,12 +20,13 @@ export const Rule = memo(({ view, screen, unit }: RuleProps) => {
     <g className="rule">
       <rect x={0} y={0} width={screen.width} height={ruleBreadth} />
       <rect x={0} y={0} width={ruleBreadth} height={screen.height} />
-      {across.map(({ mm, reach, number }) => {
+      {across.map((tick) => {
+        const { mm, reach, number } = tick;
         const x = (mm - view.left) * view.scale;
         return (
           <g key={mm}>
             <line x1={x} x2={x} y1={ruleBreadth - reach * 12} y2={ruleBreadth} />
-            {number !== null && (
+            {hasRoom(tick, x, ruleBreadth, screen.width) && (
               <text x={x} y={15} textAnchor="middle">
                 {number}
               </text>
@@ -33,12 +34,13 @@ export const Rule = memo(({ view, screen, unit }: RuleProps) => {
           </g>
         );
       })}
-      {down.map(({ mm, reach, number }) => {
+      {down.map((tick) => {
+        const { mm, reach, number } = tick;
         const y = (mm - view.top) * view.scale;
         return (
           <g key={mm}>
             <line y1={y} y2={y} x1={ruleBreadth - reach * 12} x2={ruleBreadth} />
-            {number !== null && (
+            {hasRoom(tick, y, ruleBreadth, screen.height) && (
               <text x={15} y={y} textAnchor="middle" transform={`rotate(-90 15 ${y})`}>
                 {number}
               </text>

@@ -1,5 +1,6 @@
 import { type CSSProperties, type KeyboardEvent, useCallback, useId, useRef, useState } from 'react';
 import type { Mark } from '../../../src/draw/index.ts';
+import type { Point } from '../../../src/geometry/index.ts';
 import type { Unit } from '../../../src/units/index.ts';
 import { webWords } from '../../../src/words/index.ts';
 import { type Laid, sheetBounds, useLaid } from './laid.ts';
@@ -13,6 +14,9 @@ import { type Screen, toTable, type View, zoomAt } from './view.ts';
 
 const words = webWords.table;
 
+/** How long a tape is when it is taken up, px. */
+const firstTape = 96;
+
 const Sheet = ({ laid }: { laid: Laid }) => {
   const { minX, maxX, minY, maxY } = sheetBounds(laid);
   const box = { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
@@ -25,7 +29,7 @@ const Sheet = ({ laid }: { laid: Laid }) => {
 };
 
 const groupLabels = (marks: readonly Mark[]): readonly string[] =>
-  marks.flatMap((mark) => (mark.kind === 'group' ? [mark.label, ...groupLabels(mark.marks)] : []));
+  marks.flatMap((mark) => (mark.kind === 'group' ? [mark.label.replace(/\.+$/, ''), ...groupLabels(mark.marks)] : []));
 
 interface SurfaceProps {
   readonly laid: Laid;
@@ -56,7 +60,8 @@ export const Table = ({ unit }: { unit: Unit }) => {
   const { view, move, showAll } = useView(laid, screen);
   const [tape, setTape] = useState<TapeEnds | null>(null);
   const help = useId();
-  useHands(element, move);
+  const drawTape = (from: Point, to: Point) => view && setTape({ from: toTable(view, from), to: toTable(view, to) });
+  useHands(element, move, tape ? drawTape : null);
 
   const middle = { x: (screen?.width ?? 0) / 2, y: (screen?.height ?? 0) / 2 };
   const zoom = (factor: number) => move((now) => zoomAt(now, factor, middle));
@@ -66,11 +71,10 @@ export const Table = ({ unit }: { unit: Unit }) => {
   };
   const takeTape = useCallback(() => {
     if (!view || !screen) return;
-    const y = screen.height / 2;
+    // Short and in the middle, for those who move its ends by keys; a hand draws it anew from where it presses.
+    const [x, y] = [screen.width / 2, screen.height / 2];
     setTape((now) =>
-      now
-        ? null
-        : { from: toTable(view, { x: screen.width / 3, y }), to: toTable(view, { x: (2 * screen.width) / 3, y }) },
+      now ? null : { from: toTable(view, { x: x - firstTape / 2, y }), to: toTable(view, { x: x + firstTape / 2, y }) },
     );
   }, [view, screen]);
 
@@ -82,7 +86,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
       <div
         ref={element}
         id="table-top"
-        className="table-top"
+        className={tape ? 'table-top measuring' : 'table-top'}
         role="group"
         aria-label={laid?.drawing.label ?? words.bare}
         aria-describedby={help}
@@ -101,7 +105,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
       <p id={help} className="unseen">
         {words.keys}
       </p>
-      {labels.length > 0 && !laid?.onPick && <p className="unseen">{labels.join('. ')}</p>}
+      {labels.length > 0 && !laid?.onPick && <p className="unseen">{labels.join('. ')}.</p>}
       <div className="table-foot">
         <p className="table-name" aria-hidden="true">
           {laid?.drawing.label ?? words.bare}

@@ -52,6 +52,15 @@ const numberOf = (mm: number, unit: Unit): string => {
   return fraction ? `${sign}${whole === 0 ? '' : whole}${fraction}` : `${sign}${Math.abs(value).toFixed(1)}`;
 };
 
+/** About how wide a figure of the rule is, px. */
+const figureWidth = 9;
+
+/** Whether a stroke's number stands on the rule whole: clear of the corner, where the unit stands, and of the end. `at` and both bounds px. */
+export const hasRoom = ({ number }: Tick, at: number, from: number, to: number): boolean => {
+  const half = ((number?.length ?? 0) * figureWidth) / 2;
+  return number !== null && at - half >= from && at + half <= to;
+};
+
 /**
  * The strokes of a rule that shows the table from `from` to `to` mm at `scale` px a mm: numbers at least
  * `apart` px from each other, and strokes at least 5.

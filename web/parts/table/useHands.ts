@@ -7,6 +7,9 @@ const tap = 5;
 
 type Move = (change: (view: View) => View) => void;
 
+/** Draws a tape between two points of the screen. */
+export type DrawTape = (from: Point, to: Point) => void;
+
 /** One step of a zoom by key or verb. */
 export const zoomStep = 1.25;
 /** One step of a pan by key, px. */
@@ -29,14 +32,17 @@ export const moveByKey = (key: string, move: Move, showAll: () => void, middle: 
   return true;
 };
 
-/** Dragging, pinching and wheeling over an element move the view; a drag is not also taken for a tap on what lies under it. */
-export const useHands = (element: RefObject<HTMLElement | null>, move: Move): void => {
+/** Dragging, pinching and wheeling over an element move the view, or a drag with the tape in hand draws it; a drag is not also taken for a tap on what lies under it. */
+export const useHands = (element: RefObject<HTMLElement | null>, move: Move, drawTape: DrawTape | null): void => {
+  const tape = useRef(drawTape);
+  tape.current = drawTape;
   const fingers = useRef(new Map<number, Point>());
   useEffect(() => {
     const surface = element.current;
     if (!surface) return;
     const held = fingers.current;
     let travelled = 0;
+    let pressed: Point = { x: 0, y: 0 };
 
     const at = (event: { clientX: number; clientY: number }): Point => {
       const box = surface.getBoundingClientRect();
@@ -44,7 +50,10 @@ export const useHands = (element: RefObject<HTMLElement | null>, move: Move): vo
     };
     const down = (event: PointerEvent) => {
       if (event.button !== 0 || (event.target as Element).closest('button, .tape-end')) return;
-      if (held.size === 0) travelled = 0;
+      if (held.size === 0) {
+        travelled = 0;
+        pressed = at(event);
+      }
       held.set(event.pointerId, at(event));
     };
     const drag = (event: PointerEvent) => {
@@ -57,6 +66,7 @@ export const useHands = (element: RefObject<HTMLElement | null>, move: Move): vo
       held.set(event.pointerId, now);
       const other = [...held].find(([id]) => id !== event.pointerId)?.[1];
       if (other) move((view) => pinch(view, [before, other], [now, other]));
+      else if (travelled > tap && tape.current) tape.current(pressed, now);
       else if (travelled > tap) move((view) => panBy(view, now.x - before.x, now.y - before.y));
     };
     const up = (event: PointerEvent) => held.delete(event.pointerId);
