@@ -222,6 +222,7 @@ export const webWords = {
     figureBack: 'back',
     figure: 'Where the tape goes: {measure}',
     figurePlain: 'Figure from the measures, front and back',
+    figureAnyone: 'A figure, front and back, as the tape goes round it',
     likelyAbout: 'Expected from the survey of soldiers: fit adults, few over 50.',
   },
   cloths: {

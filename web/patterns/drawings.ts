@@ -17,4 +17,7 @@ export const drawSizesNested = (pattern: Pattern, chosen: string, label: string,
   return { ...drawNest(pattern, { ...options, textSize: readableSize(papers) }), label };
 };
 
-export const sayPieceCut = (piece: Piece, unit: Unit): string => sayCut(piece, unit, locale).join('; ');
+export const sayPieceCut = (piece: Piece, unit: Unit): string =>
+  sayCut(piece, unit, locale)
+    .map((order, index) => (index === 0 ? order : order.charAt(0).toLowerCase() + order.slice(1)))
+    .join('; ');

@@ -15,9 +15,10 @@ const figureLaid = (known: Measures, survey: 'women' | 'men', focused: MeasureId
   if (!isWhole(measures)) return null;
   const name = focused ? describeMeasure(focused).name : '';
   const read = focused ? known[focused] : undefined;
+  const plain = Object.keys(known).length > 0 ? words.figurePlain : words.figureAnyone;
   const purpose = focused === 'stature' ? 'stature' : 'measure';
   const tape = read === undefined ? name : `${name}, ${say.length(read, { purpose })}`;
-  const label = focused ? say.words(words.figure, { measure: tape }) : words.figurePlain;
+  const label = focused ? say.words(words.figure, { measure: tape }) : plain;
   const drawing = drawFigure(measures, focused, { label, front: words.figureFront, back: words.figureBack, tape });
   return { drawing, subject: 'figure', onSheet: true };
 };

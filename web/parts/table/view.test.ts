@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rule } from './ticks.ts';
+import { hasRoom, rule } from './ticks.ts';
 import { fitView, panBy, pinch, resized, toScreen, toTable, type View, zoomAt } from './view.ts';
 
 const view: View = { scale: 0.8, left: -120, top: 40 };
@@ -59,6 +59,14 @@ describe('the view of the table', () => {
 });
 
 describe('the rule', () => {
+  it('leaves out a number that would run into the corner or off the end', () => {
+    const tick = { mm: 0, reach: 1, number: '−100' };
+    expect(hasRoom(tick, 30, 30, 400)).toBe(false);
+    expect(hasRoom(tick, 60, 30, 400)).toBe(true);
+    expect(hasRoom(tick, 395, 30, 400)).toBe(false);
+    expect(hasRoom({ ...tick, number: null }, 200, 30, 400)).toBe(false);
+  });
+
   it('numbers centimetres and strokes millimetres close to', () => {
     const ticks = rule(0, 20, 10, 'cm');
     expect(ticks.filter((tick) => tick.number !== null).map((tick) => tick.number)).toEqual(['0', '1', '2']);
