@@ -1,4 +1,4 @@
-import { translation } from '../geometry/index.ts';
+import { type Bounds, compose, scaling, translation } from '../geometry/index.ts';
 import type { Garment } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
@@ -20,10 +20,13 @@ export interface ContactSheetOptions {
   readonly columns?: number;
 }
 
-/** Between garments, and the em of their labels, mm at the garments' own size. */
-const cell = { gap: 120, text: 52 };
+/** The scale garments are shown at: lines keep the weight of their ink, and so can be judged. */
+const shownAt = 0.2;
 
-/** Many garments small, all to one scale, each with its label: for looking over drafts of many bodies. */
+/** Between garments, and the em of their labels, mm. */
+const cell = { gap: 24, text: 10.4 };
+
+/** Many garments at a fifth of their size, each with its label: for looking over drafts of many bodies. */
 export const drawContactSheet = (entries: readonly ContactEntry[], options: ContactSheetOptions): Drawing => {
   const columns = options.columns ?? Math.max(1, Math.ceil(Math.sqrt(entries.length)));
   const drawn = entries.map((entry) =>
@@ -35,8 +38,10 @@ export const drawContactSheet = (entries: readonly ContactEntry[], options: Cont
         })
       : null,
   );
-  const width = Math.max(1, ...drawn.map((one) => (one ? one.bounds.maxX - one.bounds.minX : 0)));
-  const height = Math.max(1, ...drawn.map((one) => (one ? one.bounds.maxY - one.bounds.minY : 0)));
+  const shown = (pick: (bounds: Bounds) => number): number =>
+    Math.max(1, ...drawn.map((one) => (one ? pick(one.bounds) * shownAt : 0)));
+  const width = shown(({ minX, maxX }) => maxX - minX);
+  const height = shown(({ minY, maxY }) => maxY - minY);
   const marks = entries.map((entry, index): Mark => {
     const x = (index % columns) * (width + cell.gap);
     const y = Math.floor(index / columns) * (height + cell.text * 2 + cell.gap);
@@ -44,7 +49,13 @@ export const drawContactSheet = (entries: readonly ContactEntry[], options: Cont
     const inside = picture
       ? moveMarks(
           picture.marks,
-          translation({ x: x - picture.bounds.minX, y: y + cell.text * 1.6 - picture.bounds.minY }),
+          compose(
+            scaling(shownAt),
+            translation({
+              x: x - picture.bounds.minX * shownAt,
+              y: y + cell.text * 1.6 - picture.bounds.minY * shownAt,
+            }),
+          ),
         )
       : [];
     return groupMark(entry.id, entry.label, [

@@ -4,20 +4,11 @@ import type { Garment } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { shapeOf, transformOf } from './layout-shape.ts';
-import {
-  arrowHead,
-  drawingOf,
-  estimatedTextWidth,
-  filledMark,
-  groupMark,
-  pathMark,
-  rectangle,
-  stroke,
-  textMark,
-} from './marks.ts';
+import { placeWords } from './layout-words.ts';
+import { arrowHead, drawingOf, filledMark, groupMark, pathMark, rectangle, stroke, textMark } from './marks.ts';
 import { moveMarks } from './move.ts';
-import { roomForWords } from './room-for-words.ts';
-import type { Drawing, GroupMark, Mark, TextMark } from './types.ts';
+import { type RoomForWords, roomForWords } from './room-for-words.ts';
+import type { Drawing, GroupMark, Mark, PathMark, TextMark } from './types.ts';
 
 export interface LayoutOptions {
   readonly unit: Unit;
@@ -42,11 +33,18 @@ export const drawLayout = (problem: LayoutProblem, layout: Layout, options: Layo
   const size = options.textSize ?? Math.max(8, Math.max(layout.length, problem.cloth.width) / 70);
   const stretches = layout.stretches.flatMap((stretch) => stretchMarks(stretch, size, options.colour));
   const unused = unusedCloth(problem, layout);
-  const pieces = layout.placed.map((placement, index) => placedGroup(placement, index, problem, layout, size, options));
+  const drawn = layout.placed.map((placement) => placedPiece(placement, problem, layout, size, options));
+  const deepest = Math.max(0, ...layout.stretches.map((stretch) => stretch.height));
+  const cloth = roomForWords(
+    rectangle(0, 0, layout.length, deepest),
+    [],
+    [],
+    drawn.map(({ outline }) => outline),
+  );
+  const pieces = drawn.map((one, index) => placedGroup(one, index, cloth, size));
   const { length: inHand } = problem.cloth;
   const template = inHand === null ? drawWords.used : inHand < layout.length ? drawWords.shortOf : drawWords.usedOf;
   const values = { used, ...(inHand === null ? {} : { inHand: atHand(inHand) }) };
-  const deepest = Math.max(0, ...layout.stretches.map((stretch) => stretch.height));
   const label = fill(
     drawWords.layoutLabel,
     {
@@ -99,14 +97,21 @@ const unusedCloth = (problem: LayoutProblem, layout: Layout): readonly Mark[] =>
   return [pathMark('cloth', 'faint', rectangle(layout.length, 0, length - layout.length, last.height))];
 };
 
-const placedGroup = (
+/** A piece where it lies, and what is to be written of it. */
+interface PlacedPiece {
+  readonly item: LayoutItem;
+  readonly outline: Path;
+  readonly grain: readonly PathMark[];
+  readonly notes: readonly string[];
+}
+
+const placedPiece = (
   placement: Placement,
-  index: number,
   problem: LayoutProblem,
   layout: Layout,
   size: number,
   options: LayoutOptions,
-): GroupMark => {
+): PlacedPiece => {
   const { unit, locale = 'en' } = options;
   const item = problem.items.find(({ id }) => id === placement.id) as LayoutItem;
   const piece = options.garment?.pieces.find(({ id }) => id === placement.id);
@@ -136,55 +141,35 @@ const placedGroup = (
       ? []
       : [fill(placement.opened || !grain ? drawWords.fromSelvage : drawWords.grainFromSelvage, values, unit, locale)]),
   ];
-  const label = `${item.name}: ${notes.join(', ')}.`;
-  const grainPaths = grain ? [stroke(grain[0], grain[1])] : [];
-  const words = placeWords(outline, grainPaths, [item.name, ...notes], size);
-  return groupMark(`${item.id}-${index + 1}`, label, [
-    filledMark('cut', 'paper', outline),
-    pathMark('cut', 'cut', outline),
-    ...(grain ? grainMarksOf(grain, size) : []),
-    ...words,
-  ]);
+  return { item, outline, grain: grain ? grainMarksOf(grain, size) : [], notes };
 };
 
-const grainMarksOf = ([from, to]: readonly [Point, Point], size: number): readonly Mark[] => {
+const placedGroup = (
+  { item, outline, grain, notes }: PlacedPiece,
+  index: number,
+  cloth: RoomForWords,
+  size: number,
+): GroupMark =>
+  groupMark(`${item.id}-${index + 1}`, `${item.name}: ${notes.join(', ')}.`, [
+    filledMark('cut', 'paper', outline),
+    pathMark('cut', 'cut', outline),
+    ...grain,
+    ...placeWords(
+      outline,
+      grain.flatMap((mark) => mark.paths),
+      [item.name, ...notes],
+      size,
+      cloth,
+    ),
+  ]);
+
+const grainMarksOf = ([from, to]: readonly [Point, Point], size: number): readonly PathMark[] => {
   const along = { x: to.x - from.x, y: to.y - from.y };
-  const head = Math.min(size, Math.hypot(along.x, along.y) / 4);
+  const head = Math.min(size * 0.7, Math.hypot(along.x, along.y) / 6);
   return [
     pathMark('marks', 'grain', stroke(from, to)),
     filledMark('marks', 'grain', arrowHead(to, along, head), arrowHead(from, scale(along, -1), head)),
   ];
-};
-
-/** As many lines of words as find room on the paper, the name first; on small paper the name alone, broken and smaller. */
-const placeWords = (
-  outline: Path,
-  lines: readonly Path[],
-  texts: readonly string[],
-  size: number,
-): readonly TextMark[] => {
-  const room = roomForWords(outline, lines);
-  const [name = ''] = texts;
-  const tries: { readonly shown: readonly string[]; readonly em: number }[] = [
-    ...texts.map((_, index) => ({ shown: texts.slice(0, texts.length - index), em: size })),
-    { shown: name.split(' '), em: size },
-    { shown: [name], em: size * 0.7 },
-    { shown: name.split(' '), em: size * 0.7 },
-  ];
-  for (const { shown, em } of tries) {
-    const width = Math.max(...shown.map((text) => estimatedTextWidth(text, em, 'bold')));
-    const height = em * (1 + 1.3 * (shown.length - 1));
-    const level = room.find(width, height);
-    const centre = level ?? room.find(height, width);
-    if (!centre) continue;
-    return shown.map((text, index) => {
-      const down = -height / 2 + em * (0.75 + 1.3 * index);
-      const at = level ? { x: centre.x, y: centre.y + down } : { x: centre.x + down, y: centre.y };
-      const weight = index === 0 || name.includes(text) ? 'bold' : 'regular';
-      return textMark('words', 'mark', at, text, em, { anchor: 'middle', angle: level ? 0 : -Math.PI / 2, weight });
-    });
-  }
-  return [];
 };
 
 /** The length of cloth used, between two ticks. */

@@ -1,20 +1,24 @@
 import {
   distance,
+  lerp,
   type Path,
   type Point,
   pathBounds,
   pathStart,
+  segmentTangentAt,
   translation,
+  turnBetween,
   unionOfBounds,
 } from '../geometry/index.ts';
 import { cutLine, outlineOf, type Pattern, type Piece } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
-import { drawingOf, filledMark, groupMark, pathMark, stroke, textMark } from './marks.ts';
+import { drawingOf, estimatedTextWidth, filledMark, groupMark, pathMark, stroke, textMark } from './marks.ts';
 import { moveMarks } from './move.ts';
 import { grainMarks } from './piece-marks.ts';
+import { roomForWords } from './room-for-words.ts';
 import { sideBySide } from './side-by-side.ts';
-import type { Drawing, GroupMark } from './types.ts';
+import type { Drawing, GroupMark, PathMark, TextMark } from './types.ts';
 
 export interface NestOptions {
   readonly unit: Unit;
@@ -59,18 +63,27 @@ const nestGroup = (nest: readonly Sized[], options: NestOptions): GroupMark => {
   const others = nest.filter((one) => one !== chosen).map((one) => pathMark('cut', 'seam', one.cut));
   const largest = nest.reduce((best, one) => (area(one.cut) > area(best.cut) ? one : best));
   const size = options.textSize ?? usualSize;
-  const { minX, maxX, minY, maxY } = pathBounds(outlineOf((chosen ?? first).piece));
+  const shown = chosen ?? first;
+  const grain = grainMarks(shown.piece);
   return groupMark(first.piece.id, first.piece.name, [
     filledMark('cut', 'paper', largest.cut),
     ...others,
     ...(chosen ? [pathMark('cut', 'cut', chosen.cut)] : []),
-    ...grainMarks((chosen ?? first).piece),
-    textMark('words', 'mark', { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }, first.piece.name, size, {
-      anchor: 'middle',
-      weight: 'bold',
-    }),
+    ...grain,
+    nameOf(nest, shown.piece, grain, size),
     ...sizeNames(nest, options.size, size),
   ]);
+};
+
+/** The piece's name clear of its grain and of every size's line, or above it where there is no room. */
+const nameOf = (nest: readonly Sized[], piece: Piece, grain: readonly PathMark[], size: number): TextMark => {
+  const lines = [...nest.flatMap((one) => [one.cut, outlineOf(one.piece)]), ...grain.flatMap((mark) => mark.paths)];
+  const middle = lerp(piece.grain.from, piece.grain.to, 0.5);
+  const room = roomForWords(outlineOf(piece), lines);
+  const centre = room.find(estimatedTextWidth(piece.name, size, 'bold'), size, middle);
+  const { minX, maxX, minY } = nest.map(({ cut }) => pathBounds(cut)).reduce(unionOfBounds);
+  const at = centre ? { x: centre.x, y: centre.y + size * 0.25 } : { x: (minX + maxX) / 2, y: minY - size * 0.6 };
+  return textMark('words', 'mark', at, piece.name, size, { anchor: 'middle', weight: 'bold' });
 };
 
 const area = (path: Path): number => {
@@ -89,7 +102,9 @@ const sizeNames = (nest: readonly Sized[], chosen: string | undefined, textSize:
   const points = nest.map((one) => nearestCorner(one.cut, corners(one)[corner] ?? (corners(one)[0] as Point)));
   const right = (points[0]?.x ?? 0) > (box.minX + box.maxX) / 2;
   const x = right ? box.maxX + textSize * 1.5 : box.minX - textSize * 1.5;
-  const order = nest.map((_, index) => index).sort((a, b) => (points[a] as Point).y - (points[b] as Point).y);
+  // In the order of the sizes, upwards or downwards as their corners lie: leaders then cross least.
+  const order = nest.map((_, index) => index);
+  if ((points[0]?.y ?? 0) > (points.at(-1)?.y ?? 0)) order.reverse();
   const middle = points.reduce((sum, p) => sum + p.y, 0) / points.length;
   return order.flatMap((index, place) => {
     const y = middle + (place - (order.length - 1) / 2) * textSize * 1.25;
@@ -105,5 +120,15 @@ const sizeNames = (nest: readonly Sized[], chosen: string | undefined, textSize:
   });
 };
 
-const nearestCorner = (cut: Path, p: Point): Point =>
-  cut.map((segment) => segment.from).reduce((best, one) => (distance(one, p) < distance(best, p) ? one : best));
+/** Where a line turns by more than this it has a corner, not a joint of two curves; radians. */
+const cornerTurn = 0.15;
+
+const nearestCorner = (cut: Path, p: Point): Point => {
+  const turning = cut.filter((segment, index) => {
+    const before = cut[(index + cut.length - 1) % cut.length] as Path[number];
+    return Math.abs(turnBetween(segmentTangentAt(before, 1), segmentTangentAt(segment, 0))) > cornerTurn;
+  });
+  return (turning.length === 0 ? cut : turning)
+    .map((segment) => segment.from)
+    .reduce((best, one) => (distance(one, p) < distance(best, p) ? one : best));
+};

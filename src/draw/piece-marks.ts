@@ -1,6 +1,7 @@
 import {
   add,
   distance,
+  intersectPaths,
   lerp,
   line,
   normalize,
@@ -11,6 +12,7 @@ import {
   perpendicular,
   scale,
   subtract,
+  tolerance,
 } from '../geometry/index.ts';
 import {
   type DartShape,
@@ -71,11 +73,23 @@ const oneDart = (dart: DartShape): PathMark[] => {
   ];
 };
 
+/** A dart's legs carried on through the allowance, where they are snipped: that is how they are found on the cloth. */
+export const snipMarks = (piece: Piece, cut: Path): readonly PathMark[] =>
+  dartsOf(piece).flatMap((dart) => {
+    const reach = 4 * Math.max(0, ...piece.edges.map(({ allowance }) => allowance));
+    const snips = dart.legs.flatMap((leg) => {
+      const beyond = add(leg, scale(normalize(subtract(leg, dart.point)), reach));
+      const [first] = intersectPaths(stroke(leg, beyond), cut);
+      return first && first.lengthA > tolerance.walk ? [stroke(leg, first.point)] : [];
+    });
+    return snips.length === 0 ? [] : [pathMark('marks', 'mark', ...snips)];
+  });
+
 /** A line along the warp with a head at each end. */
 export const grainMarks = (piece: Piece): readonly PathMark[] => {
   const { from, to } = piece.grain;
   const along = subtract(to, from);
-  const head = Math.min(7, distance(from, to) / 5);
+  const head = Math.min(7, distance(from, to) / 7);
   return [
     pathMark('marks', 'grain', stroke(from, to)),
     filledMark('marks', 'grain', arrowHead(to, along, head), arrowHead(from, scale(along, -1), head)),

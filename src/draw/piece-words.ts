@@ -25,6 +25,10 @@ export interface LabelLine {
 
 export interface WordsOptions {
   readonly size: number;
+  /** Where a piece has no room for what has to be on it, its label is set in smaller type, down to this. */
+  readonly leastSize: number;
+  /** How many lines of the label have to be on the piece: what it is and how many to cut. */
+  readonly needed: number;
   readonly textWidth: TextWidth;
   /** Sorted by worth: where there is no room for all, the last are left out. */
   readonly label: readonly LabelLine[];
@@ -48,39 +52,48 @@ export const pieceWords = (piece: Piece, drawn: readonly PathMark[], options: Wo
   return [...label, ...foldWords(piece, room, options), ...lineWords(piece, room, options)];
 };
 
-/** Lines a label should have before it is turned upright to make room for more: name, size, cut how many. */
-const enoughLines = 3;
+/** Each smaller size of type tried for a label, as a share of the one before. */
+const smaller = 0.85;
 
 /**
  * As many lines of the label as find room, broken to whichever width fits; clear of `avoid` if it can be. Level words
- * are read more easily, so a short level label comes before a long upright one.
+ * are read more easily, so a short level label comes before a long upright one; and smaller type comes before leaving
+ * out what has to be there.
  */
 const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): readonly TextMark[] => {
   const middle = lerp(piece.grain.from, piece.grain.to, 0.5);
   const all = options.label.length;
-  const enough = Math.min(enoughLines, all);
-  const counts = (from: number, to: number) => Array.from({ length: from - to + 1 }, (_, index) => from - index);
+  const needed = Math.min(options.needed, all);
+  const counts = (from: number, to: number) =>
+    Array.from({ length: Math.max(from - to + 1, 0) }, (_, index) => from - index);
+  const sizes = [options.size];
+  for (let size = options.size * smaller; size >= options.leastSize; size *= smaller) sizes.push(size);
   const tries = [
-    ...counts(all, enough).map((count) => [count, 'level'] as const),
-    ...counts(all, enough).map((count) => [count, 'upright'] as const),
-    ...counts(enough - 1, 1).flatMap((count) => [[count, 'level'] as const, [count, 'upright'] as const]),
+    ...sizes.flatMap((size) => [
+      ...counts(all, needed).map((count) => [count, 'level', size] as const),
+      ...counts(all, needed).map((count) => [count, 'upright', size] as const),
+    ]),
+    ...counts(needed - 1, 1).flatMap((count) => [
+      [count, 'level', options.size] as const,
+      [count, 'upright', options.size] as const,
+    ]),
   ];
-  for (const [count, stance] of tries) {
-    const wrapped = wrapLabel(options.label.slice(0, count), options);
+  for (const [count, stance, size] of tries) {
+    const sized = { ...options, size };
+    const wrapped = wrapLabel(options.label.slice(0, count), sized);
     for (const clearOf of ['everything', 'lines'] as const) {
-      for (const lines of wrapped) {
-        const width = Math.max(...lines.map((one) => options.textWidth(one.text, options.size, one.weight)));
-        const height = ((lines.length - 1) * leading + 1) * options.size;
-        const centre = room.find(
-          stance === 'level' ? width : height,
-          stance === 'level' ? height : width,
-          middle,
-          clearOf,
-        );
-        if (!centre) continue;
-        const angle = stance === 'level' ? 0 : -Math.PI / 2;
-        return labelAt(lines, { centre, angle }, width, height, options.size, room);
-      }
+      const places = wrapped.flatMap((lines, index) => {
+        const width = Math.max(...lines.map((one) => options.textWidth(one.text, size, one.weight)));
+        const height = ((lines.length - 1) * leading + 1) * size;
+        const [across, down] = stance === 'level' ? [width, height] : [height, width];
+        const centre = room.find(across, down, middle, clearOf);
+        // Wider lines read better, but not at the far end of the piece.
+        return centre ? [{ lines, width, height, centre, away: distance(centre, middle) + 3 * index * size }] : [];
+      });
+      const [best] = places.sort((one, other) => one.away - other.away);
+      if (!best) continue;
+      const angle = stance === 'level' ? 0 : -Math.PI / 2;
+      return labelAt(best.lines, { centre: best.centre, angle }, best.width, best.height, size, room);
     }
   }
   return options.outside ? nameAbove(piece, options) : [];
@@ -116,7 +129,7 @@ const labelAt = (
 };
 
 /** Column widths tried for a label, in ems, widest first: a narrow piece takes more and shorter lines. */
-const columnWidths = [22, 13, 8];
+const columnWidths = [28, 20, 13, 8];
 /** Widths of the run of words tried where lines one under another find no room: a band is long and low. */
 const runWidths = [80, 45, 30];
 
@@ -154,7 +167,7 @@ const foldWords = (piece: Piece, room: RoomForWords, options: WordsOptions): Tex
       const [w, h] = upright ? [options.size, width] : [width, options.size];
       const depth = Math.hypot(inward.x, inward.y);
       // Between the fold and its bracket if that is wide enough, else just inside the bracket.
-      for (const deep of [0.5, 1 + options.size / Math.max(depth, 1)]) {
+      for (const deep of [0.5, ...[1, 1.5].map((ems) => 1 + (ems * options.size) / Math.max(depth, 1))]) {
         for (const share of [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]) {
           const on = lerp(from, to, share);
           const centre = { x: on.x + inward.x * deep, y: on.y + inward.y * deep };

@@ -3,7 +3,16 @@ import { cutLine, dartsOf, outlineOf, type Piece } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { drawingOf, estimatedTextWidth, filledMark, groupMark, pathMark, stroke, type TextWidth } from './marks.ts';
-import { bustPointMarks, dartMarks, foldMarks, grainMarks, innerMarks, levelMarks, notchMark } from './piece-marks.ts';
+import {
+  bustPointMarks,
+  dartMarks,
+  foldMarks,
+  grainMarks,
+  innerMarks,
+  levelMarks,
+  notchMark,
+  snipMarks,
+} from './piece-marks.ts';
 import { type LabelLine, pieceWords } from './piece-words.ts';
 import { sayAllowance, sayCut } from './say.ts';
 import type { Drawing, DrawingLayer, GroupMark, Mark, PathMark } from './types.ts';
@@ -30,19 +39,23 @@ export interface PieceOptions {
   readonly namedOutside?: boolean;
 }
 
-/** 14 point at full scale. */
+/** 14 point at full scale; on a piece with no room for that, no less than 10 point. */
 const usualTextSize = 5;
+const leastTextSize = 3.53;
 
-/** What the middle of a piece says of it, most needed first. */
-const labelOf = (piece: Piece, options: PieceOptions): readonly LabelLine[] => {
+/** What the middle of a piece says of it, most needed first, and how much of that has to be there. */
+const labelOf = (
+  piece: Piece,
+  options: PieceOptions,
+): { readonly label: readonly LabelLine[]; readonly needed: number } => {
   const { unit, locale = 'en' } = options;
   const size = options.size === undefined ? [] : [fill(drawWords.size, { size: options.size }, unit, locale)];
-  return [
-    { text: piece.name, weight: 'bold' },
-    ...[...size, ...sayCut(piece, unit, locale), sayAllowance(piece, unit, locale), ...(options.notes ?? [])].map(
-      (text): LabelLine => ({ text, weight: 'regular' }),
-    ),
-  ];
+  const needed = [...size, ...sayCut(piece, unit, locale)];
+  const lines = [...needed, sayAllowance(piece, unit, locale), ...(options.notes ?? [])];
+  return {
+    label: [{ text: piece.name, weight: 'bold' }, ...lines.map((text): LabelLine => ({ text, weight: 'regular' }))],
+    needed: 1 + needed.length,
+  };
 };
 
 /** The lines of the pattern as bought: stitching and cutting line and darts, in grey. */
@@ -63,6 +76,7 @@ export const pieceGroup = (piece: Piece, options: PieceOptions): GroupMark => {
     ...innerMarks(piece),
     ...grainMarks(piece),
     ...dartMarks(piece),
+    ...snipMarks(piece, cut),
     ...foldMarks(piece),
     ...bustPointMarks(piece),
     ...piece.notches.map((notch) => notchMark(piece, notch)),
@@ -71,8 +85,10 @@ export const pieceGroup = (piece: Piece, options: PieceOptions): GroupMark => {
   const words = wanted('words')
     ? pieceWords(piece, marks, {
         size: options.textSize ?? usualTextSize,
+        // A size that was asked for is the least that can be read where the drawing is shown.
+        leastSize: options.textSize ?? leastTextSize,
         textWidth: options.textWidth ?? estimatedTextWidth,
-        label: labelOf(piece, options),
+        ...labelOf(piece, options),
         avoid: options.avoid ?? [],
         outside: options.namedOutside ?? true,
       })

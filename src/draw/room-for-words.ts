@@ -14,15 +14,20 @@ export interface RoomForWords {
 }
 
 /** Cells across the shape's longer side: fine enough for words beside a dart, coarse enough to be quick. */
-const cellsAcross = 240;
-/** Smallest cell in mm, and how far words keep from lines, in cells. */
-const leastCell = 1.5;
+const cellsAcross = 440;
+/** Smallest cell in mm: words keep one to two cells away from lines. */
+const leastCell = 1;
 
 /**
  * Keeps a grid of cells that are inside `outline` and that no line comes near. Errs on the side of fewer free
- * cells, so words found a place here never touch a line.
+ * cells, so words found a place here never touch a line. Nothing stands within the shapes of `without`.
  */
-export const roomForWords = (outline: Path, lines: readonly Path[], avoid: readonly Path[] = []): RoomForWords => {
+export const roomForWords = (
+  outline: Path,
+  lines: readonly Path[],
+  avoid: readonly Path[] = [],
+  without: readonly Path[] = [],
+): RoomForWords => {
   const border = flattenPath(outline, tolerance.flatten);
   const bounds = boundsOfPoints(border);
   const longer = Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY);
@@ -35,13 +40,18 @@ export const roomForWords = (outline: Path, lines: readonly Path[], avoid: reado
     rows: Math.ceil((bounds.maxY - bounds.minY) / cell) + 1,
   };
   const taken = new Uint8Array(grid.columns * grid.rows).fill(1);
-  freeInside(border, taken, grid);
-  for (const path of [outline, ...lines]) takePath(path, taken, grid);
+  fillInside(border, taken, grid, 0);
+  for (const path of without) fillInside(flattenPath(path, tolerance.flatten), taken, grid, 1);
+  for (const path of [outline, ...without, ...lines]) takePath(path, taken, grid);
   const takenToo = new Uint8Array(grid.columns * grid.rows);
   for (const path of avoid) takePath(path, takenToo, grid);
   const sumsToo = summed(takenToo, grid);
-  let sums = summed(taken, grid);
+  const sums = summed(taken, grid);
+  // Where words already stand: few, so looked at one by one instead of counting all cells again.
+  const worded: CellBox[] = [];
   const none = (counts: Int32Array, box: CellBox): boolean => takenIn(counts, box, grid) === 0;
+  const free = (box: CellBox, everything: boolean): boolean =>
+    none(sums, box) && !worded.some((other) => overlap(box, other)) && (!everything || none(sumsToo, box));
 
   const nearest = (width: number, height: number, near: Point, everything: boolean): Point | null => {
     const [w, h] = [cellsFor(width, cell), cellsFor(height, cell)];
@@ -49,11 +59,11 @@ export const roomForWords = (outline: Path, lines: readonly Path[], avoid: reado
     let bestDistance = Number.POSITIVE_INFINITY;
     for (let row = 0; row + h <= grid.rows; row += 1) {
       for (let column = 0; column + w <= grid.columns; column += 1) {
-        const box = { column, row, width: w, height: h };
-        if (!none(sums, box) || (everything && !none(sumsToo, box))) continue;
         const centre = { x: grid.left + (column + w / 2) * cell, y: grid.top + (row + h / 2) * cell };
         const away = distance(centre, near);
-        if (away < bestDistance) [best, bestDistance] = [centre, away];
+        if (away < bestDistance && free({ column, row, width: w, height: h }, everything)) {
+          [best, bestDistance] = [centre, away];
+        }
       }
     }
     return best;
@@ -68,17 +78,9 @@ export const roomForWords = (outline: Path, lines: readonly Path[], avoid: reado
 
   return {
     find: (width, height, near = middle, clearOf = 'lines') => nearest(width, height, near, clearOf === 'everything'),
-    isFree: (centre, width, height, clearOf = 'lines') => {
-      const box = boxAt(centre, width, height);
-      return none(sums, box) && (clearOf === 'lines' || none(sumsToo, box));
-    },
+    isFree: (centre, width, height, clearOf = 'lines') => free(boxAt(centre, width, height), clearOf === 'everything'),
     take: (centre, width, height) => {
-      const box = boxAt(centre, width, height);
-      const [first, last] = [Math.max(0, box.column), Math.min(grid.columns, box.column + box.width)];
-      for (let y = Math.max(0, box.row); y < Math.min(grid.rows, box.row + box.height); y += 1) {
-        if (last > first) taken.fill(1, y * grid.columns + first, y * grid.columns + last);
-      }
-      sums = summed(taken, grid);
+      worded.push(boxAt(centre, width, height));
     },
   };
 };
@@ -89,6 +91,12 @@ interface CellBox {
   readonly width: number;
   readonly height: number;
 }
+
+const overlap = (a: CellBox, b: CellBox): boolean =>
+  a.column < b.column + b.width &&
+  b.column < a.column + a.width &&
+  a.row < b.row + b.height &&
+  b.row < a.row + a.height;
 
 /** A length laid anywhere on the grid touches at most this many cells. */
 const cellsFor = (length: number, cell: number): number => Math.ceil(length / cell) + 1;
@@ -109,7 +117,7 @@ interface Grid {
   readonly rows: number;
 }
 
-const freeInside = (border: readonly Point[], taken: Uint8Array, grid: Grid): void => {
+const fillInside = (border: readonly Point[], taken: Uint8Array, grid: Grid, value: 0 | 1): void => {
   for (let row = 0; row < grid.rows; row += 1) {
     const y = grid.top + (row + 0.5) * grid.cell;
     const crossings: number[] = [];
@@ -121,7 +129,7 @@ const freeInside = (border: readonly Point[], taken: Uint8Array, grid: Grid): vo
     for (let i = 0; i + 1 < crossings.length; i += 2) {
       const first = Math.max(0, Math.ceil(((crossings[i] as number) - grid.left) / grid.cell - 0.5));
       const last = Math.min(grid.columns - 1, Math.floor(((crossings[i + 1] as number) - grid.left) / grid.cell - 0.5));
-      if (last >= first) taken.fill(0, row * grid.columns + first, row * grid.columns + last + 1);
+      if (last >= first) taken.fill(value, row * grid.columns + first, row * grid.columns + last + 1);
     }
   }
 };

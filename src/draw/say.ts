@@ -37,7 +37,7 @@ export const sayAllowance = (piece: Piece, unit: Unit, locale: string): string =
     fill(drawWords.seamAllowance, { allowance: length(usual) }, unit, locale),
     ...others.map((edge) =>
       fill(
-        drawWords.edgeAllowance,
+        edge.allowance === 0 ? drawWords.edgeNoAllowance : drawWords.edgeAllowance,
         { edge: sayId(edge.id).toLowerCase(), allowance: length(edge.allowance) },
         unit,
         locale,
