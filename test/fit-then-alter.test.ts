@@ -3,7 +3,7 @@ import { alterationCatalogue, applyAlterations } from '../src/alter/index.ts';
 import { surveyBodies } from '../src/body/index.ts';
 import { housePattern } from '../src/drafting/index.ts';
 import { fitPattern, patternFigures } from '../src/fit/index.ts';
-import { finishedGirths, readAlterationList } from '../src/pattern/index.ts';
+import { dartsOf, finishedGirths, readAlterationList } from '../src/pattern/index.ts';
 import { sharedText } from './shared-data.ts';
 
 const house = housePattern('blouse');
@@ -15,6 +15,30 @@ const csv = sharedText('bodies/ansur2-women.csv');
 const read = surveyBodies(csv ?? 'stature', 'women');
 if (!read.ok) throw new Error(read.problem.code);
 const bodies = read.value.filter((_, index) => index % 20 === 0);
+
+describe('the bust dart a full bust opens', () => {
+  it('is as wide as was foretold', () => {
+    for (const [index, more] of [
+      [0, 56],
+      [4, 56],
+      [4, 110],
+      [9, 90],
+    ] as const) {
+      const size = blouse.sizes[index];
+      if (size?.body.bustGirth === undefined) throw new Error('no bust on the chart');
+      const measures = { ...size.body, bustGirth: size.body.bustGirth + more };
+      const answer = fitPattern({ pattern: blouse, figures, measures });
+      if (!answer.ok) throw new Error(answer.problem.code);
+      const way = answer.value.ways.find(({ startingSize }) => startingSize === size.id);
+      const foretold = way?.reasons.find(({ code }) => code === 'fit.bust-dart-wide')?.values?.intake;
+      if (!way || typeof foretold !== 'object') throw new Error(`nothing foretold of size ${size.id}`);
+      const { garment, refusal } = applyAlterations(size.garment, way.alterations);
+      expect(refusal).toBeNull();
+      const intakes = garment.pieces.flatMap((piece) => dartsOf(piece).map((dart) => dart.intake));
+      expect(Math.max(...intakes)).toBeCloseTo(foretold.mm, 3);
+    }
+  });
+});
 
 describe.skipIf(csv === null)('what a fit suggests', () => {
   const answers = bodies.map(({ row, measures }) => {

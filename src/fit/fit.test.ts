@@ -4,10 +4,19 @@ import { type Measures, measureIds } from '../body/index.ts';
 import type { Cloth } from '../cloth/index.ts';
 import { housePattern } from '../drafting/index.ts';
 import { tolerance } from '../geometry/index.ts';
-import type { Pattern } from '../pattern/index.ts';
-import { millimetresPer, parseLength } from '../units/index.ts';
+import { dartsOf, type Pattern } from '../pattern/index.ts';
+import { lengthAsShown, millimetresPer, parseLength } from '../units/index.ts';
 import { fitWords, reasonSentence } from '../words/index.ts';
-import { type Fit, type FitQuestion, fitPattern, nearestSize, patternFigures } from './index.ts';
+import { bustDart } from './bust-dart.ts';
+import {
+  type Fit,
+  type FitQuestion,
+  fitPattern,
+  nearestSize,
+  patternFigures,
+  verdictAsShown,
+  widestDart,
+} from './index.ts';
 
 const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
 console.log(`fit seed ${fresh}`);
@@ -195,6 +204,124 @@ describe('other differences', () => {
   });
 });
 
+describe('what is said', () => {
+  const body = chartBody(4);
+  const saying = (answer: Fit, code: string, way = 0) => {
+    const reason = answer.ways[way]?.reasons.find((one) => one.code === code);
+    return reason ? reasonSentence(reason, 'cm').replaceAll('\u00a0', ' ') : undefined;
+  };
+  it('of a full bust in two sentences whose sums come out as printed', () => {
+    expect(saying(fitted({ measures: { ...body, bustGirth: 1016 } }), 'fit.bust-full')).toBe(
+      'The bust of 101.6 cm with 9.0 cm of ease needs 110.6 cm; the size measures 105.0 cm finished. So 5.6 cm more in all, 2.8 cm on each half of the front.',
+    );
+  });
+  it('of the hip that only the full bust makes wide enough', () => {
+    const measures = { ...body, bustGirth: body.bustGirth + 56, hipGirth: body.hipGirth + 50 };
+    const mended = fitted({ measures });
+    expect(codes(mended)).toContain('fit.mended-by-bust');
+    expect(codes(mended)).not.toContain('fit.level-too-tight');
+    const without = fitted({ measures: { ...measures, bustGirth: body.bustGirth } });
+    expect(codes(without)).toContain('fit.level-too-tight');
+    expect(codes(without)).not.toContain('fit.mended-by-bust');
+  });
+  it('of lengths that agree once, and of those that do not not at all', () => {
+    expect(saying(fitted({ measures: body }), 'fit.lengths-agree')).toBe(
+      'Back waist length and arm length agree with the size, within 1.0 cm.',
+    );
+    const longArm = fitted({ measures: { ...body, armLength: body.armLength + 30 } });
+    expect(saying(longArm, 'fit.length-agrees')).toBe('Back waist length agrees with the size, within 1.0 cm.');
+    expect(codes(longArm)).not.toContain('fit.lengths-agree');
+  });
+  it('of a sleeve too tight: the size whose sleeve is wide enough, for no alteration widens one', () => {
+    const answer = fitted({ measures: { ...body, upperArmGirth: body.upperArmGirth + 30 } });
+    const size = answer.ways[0]?.reasons.find(({ code }) => code === 'fit.arm-too-tight')?.values?.size;
+    const index = figures.findIndex((one) => one.size === size);
+    const verdicts = answer.sizes.map(({ cells }) => cells.find(({ level }) => level === 'upper-arm')?.verdict);
+    expect(index).toBeGreaterThan(4);
+    expect(verdicts[index]).not.toBe('too-tight');
+    expect(verdicts[index - 1]).toBe('too-tight');
+    expect(codes(fitted({ measures: { ...body, upperArmGirth: 440 } }))).toContain('fit.arm-too-tight-in-all');
+  });
+  it('of an ease printed as its border is: just under, and in the table usual', () => {
+    const hip = fitted({ measures: body }).ways[0]?.ease.find(({ level }) => level === 'hip');
+    if (!hip) throw new Error('no hip');
+    const answer = fitted({ measures: { ...body, hipGirth: hip.finished - 50 + 0.8 } });
+    const cell = answer.ways[0]?.ease.find(({ level }) => level === 'hip');
+    const reason = answer.ways[0]?.reasons.find(({ code }) => code === 'fit.level-snug');
+    if (!cell || !reason) throw new Error('not snug');
+    expect(cell.verdict).toBe('snug');
+    expect(reasonSentence(reason, 'in')).toContain('just under');
+    expect(reasonSentence(reason, 'cm')).not.toContain('just under');
+    expect(verdictAsShown(cell, (mm) => lengthAsShown(mm, 'in', { purpose: 'amount' }))).toBe('usual');
+    expect(verdictAsShown(cell, (mm) => lengthAsShown(mm, 'cm', { purpose: 'amount' }))).toBe('snug');
+  });
+  it('of a level is one range whatever the size', () => {
+    for (const level of ['bust', 'waist', 'hip', 'upper-arm']) {
+      const ranges = fitted({ measures: body }).sizes.map(({ cells }) => {
+        const cell = cells.find((one) => one.level === level);
+        return `${cell?.least} ${cell?.low} ${cell?.high}`;
+      });
+      expect(new Set(ranges).size, level).toBe(1);
+    }
+  });
+});
+
+describe('cloth of another kind than the pattern is drafted for', () => {
+  const measures = chartBody(4);
+  const poplin: Cloth = { ...jersey(0), structure: 'woven', name: 'Grey poplin' };
+  const first = (answer: Fit) => answer.ways.map((way) => way.reasons[0]?.code);
+  it('is said before all else, in every way', () => {
+    const knitInWoven = fitted({ pattern: knitTop, measures, cloth: poplin });
+    expect(new Set(first(knitInWoven))).toEqual(new Set(['fit.wants-knit']));
+    expect(knitInWoven.ways[0]?.reasons[0]?.values).toMatchObject({ needed: 40, has: 0, cloth: 'Grey poplin' });
+    expect(new Set(first(fitted({ measures, cloth: jersey(0.4) })))).toEqual(new Set(['fit.wants-woven']));
+    expect(new Set(first(fitted({ pattern: knitTop, measures, cloth: jersey(0.3) })))).toEqual(
+      new Set(['fit.stretch-too-little']),
+    );
+  });
+  it('is not said of cloth that suits, or while there is none', () => {
+    for (const answer of [
+      fitted({ pattern: knitTop, measures, cloth: jersey(0.4) }),
+      fitted({ measures, cloth: poplin }),
+      fitted({ pattern: knitTop, measures }),
+    ]) {
+      expect(codes(answer).filter((code) => /wants-|stretch-too/.test(code))).toEqual([]);
+    }
+  });
+});
+
+describe('a dart the full bust would make too wide', () => {
+  const [five, six] = [chartBody(4), chartBody(5)];
+  const between = (share: number, bustGirth: number): Measures => ({
+    ...five,
+    upperBustGirth: five.upperBustGirth + share * (six.upperBustGirth - five.upperBustGirth),
+    bustGirth,
+  });
+  it('is foretold, and in a close call the larger size is taken instead', () => {
+    const near = fitted({ measures: between(0.2, five.bustGirth + 56) });
+    expect(near.ways[0]?.startingSize).toBe('5');
+    const wide = near.ways[0]?.reasons.find(({ code }) => code === 'fit.bust-dart-wide');
+    const intake = wide?.values?.intake;
+    expect(typeof intake === 'object' && intake.mm).toBeGreaterThan(widestDart);
+    const close = fitted({ measures: between(0.45, five.bustGirth + 56) });
+    expect(close.scale.close).toBe(true);
+    expect(close.ways.map((way) => way.startingSize)).toEqual(['6', '5']);
+    expect(codes(close)).toContain('fit.size-up-for-dart');
+    // With nothing to open there is no reason to go up.
+    const plain = fitted({ measures: between(0.45, five.bustGirth) });
+    expect(plain.ways[0]?.startingSize).toBe('5');
+    expect(codes(plain)).not.toContain('fit.size-up-for-dart');
+  });
+  it('is as wide as drafted while nothing is put in', () => {
+    for (const size of blouse.sizes) {
+      for (const piece of size.garment.pieces) {
+        const dart = bustDart(piece);
+        if (dart) expect(dart.intakeWith(0)).toBeCloseTo(dartsOf(piece)[0]?.intake ?? 0, 6);
+      }
+    }
+  });
+});
+
 describe('knits', () => {
   const body = chartBody(4);
   it('go by the bust, without bust alteration', () => {
@@ -292,6 +419,53 @@ describe('for any body', () => {
           return figures.findIndex((size) => size.size === answer.ways[answer.recommended]?.startingSize);
         };
         expect(at(measures.bustGirth - cup + more)).toBeGreaterThanOrEqual(at(measures.bustGirth - cup));
+      }),
+      { seed, numRuns: 100 },
+    );
+  });
+  it.each([20261, fresh])('a fuller bust on the same body never gets a smaller size (seed %d)', (seed) => {
+    fc.assert(
+      fc.property(bodies, fc.integer({ min: 0, max: 120 }), ({ cup, ...measures }, more) => {
+        const at = (bustGirth: number) => {
+          const answer = fitted({ measures: { ...measures, bustGirth, upperBustGirth: measures.bustGirth - cup } });
+          return figures.findIndex((size) => size.size === answer.ways[answer.recommended]?.startingSize);
+        };
+        expect(at(measures.bustGirth + more)).toBeGreaterThanOrEqual(at(measures.bustGirth));
+      }),
+      { seed, numRuns: 100 },
+    );
+  });
+  it.each([20261, fresh])('sums and comparisons are true as they are printed (seed %d)', (seed) => {
+    const lengthsIn = (text: string, unit: 'cm' | 'in'): readonly number[] =>
+      [...text.matchAll(unit === 'cm' ? /−?[\d.]+\u00a0cm/g : /−?[\d¼½¾⅛⅜⅝⅞⁰¹²³⁴-⁹₀-₉⁄]+″/g)].map(([one]) => {
+        const read = parseLength(one, unit, { signed: true });
+        if (!read.ok) throw new Error(`${read.problem.code} ${one}`);
+        return read.value;
+      });
+    fc.assert(
+      fc.property(bodies, fc.constantFrom('cm', 'in'), ({ cup, ...rest }, unit) => {
+        const answer = fitted({ measures: { ...rest, upperBustGirth: rest.bustGirth - cup } });
+        for (const reason of answer.ways.flatMap((way) => way.reasons)) {
+          const text = reasonSentence(reason, unit);
+          const all = lengthsIn(text, unit);
+          if (/bust-(full|small)$/.test(reason.code)) {
+            const [bust = 0, liked = 0, needs = 0, finished = 0] = all;
+            const [total = 0, half = 0] = all.slice(-2);
+            expect(bust + liked, text).toBeCloseTo(needs, 4);
+            expect(2 * half, text).toBeCloseTo(total, 4);
+            if (text.includes('. So ') && !text.includes('. So, ')) {
+              expect(Math.abs(needs - finished), text).toBeCloseTo(total, 4);
+            }
+          }
+          if (reason.code === 'fit.size-by-upper-bust') {
+            expect((all[2] ?? 0) - (all[3] ?? 0), text).toBeCloseTo(all[1] ?? 0, 4);
+          }
+          if (/too-tight|level-snug/.test(reason.code)) {
+            const [ease = 0, border = 0] = all;
+            if (!text.includes('just under')) expect(ease, text).toBeLessThan(border);
+            else expect(ease, text).toBeCloseTo(border, 4);
+          }
+        }
       }),
       { seed, numRuns: 100 },
     );
