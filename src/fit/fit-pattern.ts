@@ -127,6 +127,10 @@ const clothReasons = (pattern: Pattern, cloth: Cloth | undefined): readonly Reas
   return cloth.stretchAcross < needed ? [{ code: 'fit.stretch-too-little', values }] : [];
 };
 
+/** True of a reason that warns of the cloth itself, whatever the size. */
+export const isClothCaution = (reason: Reason): boolean =>
+  ['fit.wants-knit', 'fit.wants-woven', 'fit.stretch-too-little'].includes(reason.code);
+
 const percent = (fraction: number): number => Math.round(fraction * 1000) / 10;
 
 /** The other way worth seeing: the size the full bust alone would say, or else the next nearest. */

@@ -2,7 +2,7 @@ export { type BustAmount, bustAmount, lengthAmounts, type SuggestedAlteration } 
 export { widestDart } from './bust-dart.ts';
 export { type EaseCell, easeCells, type Verdict, verdictAsShown } from './ease-cells.ts';
 export { patternFigures, type SizeFigures } from './figures.ts';
-export { type Fit, type FitQuestion, fitPattern } from './fit-pattern.ts';
+export { type Fit, type FitQuestion, fitPattern, isClothCaution } from './fit-pattern.ts';
 export { nearestSize, type Reason, type SizeChoice, type SizeScale } from './starting-size.ts';
 export {
   type EaseRange,

@@ -1,5 +1,5 @@
 import { memo, useMemo } from 'react';
-import { type Fit, verdictAsShown, type Way } from '../../src/fit/index.ts';
+import { type Fit, isClothCaution, verdictAsShown, type Way } from '../../src/fit/index.ts';
 import { lengthAsShown } from '../../src/units/index.ts';
 import { bodyWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
@@ -26,7 +26,12 @@ const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; f
       <h3>{title}</h3>
       <ul>
         {way.reasons.map((reason) => (
-          <li key={`${reason.code} ${JSON.stringify(reason.values)}`}>{reasonSentence(reason, say.unit, locale)}</li>
+          <li
+            key={`${reason.code} ${JSON.stringify(reason.values)}`}
+            className={isClothCaution(reason) ? 'field-trouble' : undefined}
+          >
+            {reasonSentence(reason, say.unit, locale)}
+          </li>
         ))}
       </ul>
       {way.alterations.length > 0 && (

@@ -1,10 +1,11 @@
 import { memo, useEffect, useMemo } from 'react';
 import { type Cloth, usualShrinkage } from '../../src/cloth/index.ts';
+import { isClothCaution } from '../../src/fit/index.ts';
 import { buyLength, type Layout, type LayoutProblem, layoutProblemFor } from '../../src/lay/index.ts';
 import type { Fold } from '../../src/make/index.ts';
 import type { Garment } from '../../src/pattern/index.ts';
 import { bad, good, lengthToBuy } from '../../src/units/index.ts';
-import { clothWords, layWords, problemWords, webWords } from '../../src/words/index.ts';
+import { clothWords, layWords, problemWords, reasonSentence, webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { shares } from '../cloths/shares.ts';
 import { Choice } from '../parts/Choice.tsx';
@@ -89,7 +90,8 @@ const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: 
 
 const OnCloth = ({ cloth }: { cloth: Cloth }) => {
   const say = useSay();
-  const { id, make, altered, change } = useMake();
+  const { id, make, altered, fit, change } = useMake();
+  const cautions = fit.ok ? (fit.value.ways[0]?.reasons.filter(isClothCaution) ?? []) : [];
   const { garment } = altered;
   const current = useCurrentPassage() === 'layout';
   const { search, start, stop, refuse } = useLayout();
@@ -145,6 +147,11 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
         check={checkGap}
         onCommit={(gap) => gap !== null && change((before) => ({ ...before, gap }), 'gap')}
       />
+      {cautions.map((caution) => (
+        <p className="field-trouble" key={caution.code}>
+          {reasonSentence(caution, say.unit, locale)}
+        </p>
+      ))}
       <p className="hint">{cloth.oneWay || cloth.structure === 'knit' ? words.oneWay : words.bothWays}</p>
       {search.state === 'refused' && search.refusal && <Trouble words={say.problem(search.refusal)} />}
       {search.state === 'broken' && broken && <Trouble words={broken} />}
