@@ -140,7 +140,10 @@ export const PrintPassage = memo(() => {
     return { drawing: { ...map.drawing, label }, subject: `print ${of.size} ${of.paper} ${map.tiles.join(' ')}` };
   }, [current, map, of, make.name, say]);
   useLay(laid);
-  const mapping = of !== request && problem === null;
+  // Away from this passage no map is worked out: what is known may then be of pieces that have changed since.
+  const mapped = map && of === request ? map : null;
+  const mapping = current && of !== request && problem === null;
+  const lastMap = mapping ? map : mapped;
   const silent = problemWords['web.print-broken'];
   return (
     <Passage id="print" title={webWords.make.passages.print}>
@@ -158,13 +161,13 @@ export const PrintPassage = memo(() => {
         onChange={(paper) => change((before) => ({ ...before, paper }), 'paper')}
       />
       <p className={mapping ? 'waiting' : undefined} role="status">
-        {mapping ? words.mapping : map && saySheets(map, make.paper, say)}
+        {mapping ? words.mapping : mapped && saySheets(mapped, make.paper, say)}
       </p>
-      {map && map.tiles.length > 1 && (
+      {lastMap && lastMap.tiles.length > 1 && (
         <details>
           <summary>{words.pieceList}</summary>
           <ol>
-            {map.pieces.map(({ number, name, sheets }) => (
+            {lastMap.pieces.map(({ number, name, sheets }) => (
               <li key={number}>{say.words(words.pieceLies, { name, sheets: sheets.join(', ') })}</li>
             ))}
           </ol>

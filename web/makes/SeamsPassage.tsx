@@ -12,6 +12,8 @@ import { Passage, useCurrentPassage } from './Passages.tsx';
 
 const words = webWords.make.seams;
 
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** Seams that do not meet come first: they are what must be mended. */
 const inOrder = (walks: readonly SeamWalk[]): readonly SeamWalk[] =>
   walks.toSorted((a, b) => Number(a.meets) - Number(b.meets));
@@ -47,7 +49,7 @@ export const SeamsPassage = memo(() => {
           value: one.seam.id,
           label: saySeam(garment, one.seam),
           note: say.words(words.verdict, {
-            verdict: sayWalk(one, say.unit, locale),
+            verdict: upperFirst(sayWalk(one, say.unit, locale)),
             a: say.length(one.lengthA, { purpose: 'amount' }),
             b: say.length(one.lengthB, { purpose: 'amount' }),
           }),
