@@ -26,6 +26,21 @@ describe('the figure', () => {
     }
   });
 
+  it('is narrow at the waist and broadest where the hip is taken, on a body that is', () => {
+    const { measures } = completeMeasures(
+      { stature: 1680, bustGirth: 1016, waistGirth: 825.5, hipGirth: 1066.8 },
+      'women',
+    );
+    const breadth = (id: 'bustGirth' | 'waistGirth' | 'hipGirth' | 'thighGirth') => {
+      const tape = drawFigure(measures, id, words).marks.find((mark) => mark.kind === 'path' && mark.ink === 'cut');
+      const bounds = tape?.kind === 'path' ? tape.paths.map(pathBounds) : [];
+      return Math.max(...bounds.map((one) => one.maxX));
+    };
+    expect(breadth('waistGirth')).toBeLessThan(breadth('bustGirth'));
+    expect(breadth('bustGirth')).toBeLessThan(breadth('hipGirth'));
+    expect(breadth('thighGirth')).toBeLessThan(breadth('hipGirth'));
+  });
+
   it('shows the tape of every measure that is not a depth', () => {
     const { measures } = completeMeasures({ stature: 1650 }, 'women');
     const without = measureIds.filter(

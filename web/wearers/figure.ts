@@ -29,7 +29,15 @@ interface Figure {
   readonly elbow: Point;
   readonly wrist: Point;
   readonly armhole: Point;
+  /** Half the breadth seen from the front. */
+  readonly half: { readonly bust: number; readonly waist: number; readonly hip: number; readonly thigh: number };
 }
+
+/**
+ * How broad a girth is from the front, as a share of it: a trunk is a flattened oval, flattest at the hip. Breadths
+ * measured bone to bone are not used here: they leave out what a tape goes round, so one level would not match another.
+ */
+const breadthShare = { bust: 0.315, waist: 0.32, hip: 0.345 } as const;
 
 /** Half the breadth of a girth that is about `flat` times as deep as it is broad (Ramanujan's first approximation, turned round). */
 const halfBreadth = (girth: number, flat: number): number =>
@@ -49,8 +57,16 @@ const figureOf = (measures: Measures): Figure => {
   const out = Math.sqrt(Math.max(at('shoulderLength') ** 2 - drop ** 2, 400));
   const shoulder = { x: neck.x + out, y: neck.y + drop };
   const armLength = at('armLength');
-  // Arms hang a little away from the body, so that the sides can be seen.
-  const lean = 0.2;
+  const half = {
+    bust: (at('bustGirth') * breadthShare.bust) / 2,
+    waist: (at('waistGirth') * breadthShare.waist) / 2,
+    hip: (at('hipGirth') * breadthShare.hip) / 2,
+  };
+  // Thighs that stand together press each other deeper than broad: they are never broader than the hip.
+  const thigh = Math.min(7 + at('thighGirth') / Math.PI, half.hip * 0.965);
+  // Arms hang a little away from the body, so that the sides can be seen; further from a broad one.
+  const beyond = Math.max(half.bust, half.waist) + at('upperArmGirth') / 6 - shoulder.x;
+  const lean = 0.2 + Math.min(Math.max(beyond / 380, 0), 0.26);
   const along = (share: number): Point => ({
     x: shoulder.x + 12 + Math.sin(lean) * armLength * share,
     y: shoulder.y + Math.cos(lean) * armLength * share,
@@ -58,7 +74,7 @@ const figureOf = (measures: Measures): Figure => {
   return {
     at,
     crown: 0,
-    chin: nape - 70,
+    chin: nape - 32,
     nape,
     bust: neck.y + at('bustDepth') * 0.94,
     waist,
@@ -71,7 +87,8 @@ const figureOf = (measures: Measures): Figure => {
     shoulder,
     elbow: along(0.56),
     wrist: along(1),
-    armhole: { x: Math.max(at('acrossBack') / 2, at('chestBreadth') / 2 - 22), y: nape + at('armholeDepth') },
+    armhole: { x: half.bust - 8, y: nape + at('armholeDepth') },
+    half: { ...half, thigh },
   };
 };
 
@@ -80,7 +97,6 @@ const p = (x: number, y: number): Point => ({ x, y });
 /** The right side of the figure as seen, from the crown down the outside and up the inside of the leg. */
 const halfOutline = (f: Figure): readonly Path[] => {
   const head = halfBreadth(f.at('headGirth'), 1.22);
-  const thigh = f.at('thighGirth') / Math.PI;
   const legIn = 14;
   const kneeBroad = f.at('kneeGirth') / Math.PI;
   const calf = f.at('calfGirth') / Math.PI;
@@ -90,21 +106,25 @@ const halfOutline = (f: Figure): readonly Path[] => {
   const arm = f.at('upperArmGirth') / Math.PI / 2;
   const elbow = f.at('elbowGirth') / Math.PI / 2.2;
   const wrist = f.at('wristGirth') / Math.PI / 1.8;
-  const half = (id: 'chestBreadth' | 'waistBreadth' | 'hipBreadth') => f.at(id) / 2;
+  const cheek = p(head * 0.86, f.chin * 0.68);
+  const jaw = p(head * 0.5, f.chin - 12);
   const skull = smoothThrough(
-    [p(0, f.crown), p(head * 0.95, f.crown + 75), p(head * 0.8, f.chin - 45), p(0, f.chin + 8)],
-    { startTangent: p(1, 0), endTangent: p(-1, 0.1) },
+    [p(0, f.crown), p(head * 0.97, f.chin * 0.4), p(cheek.x, cheek.y), p(jaw.x, jaw.y), p(0, f.chin)],
+    { startTangent: p(1, 0), endTangent: p(-1, 0) },
   );
+  // The neck comes out from under the jaw, where the head is as broad as the neck.
+  const neckBroad = Math.min(f.neck.x * 0.84, cheek.x);
+  const neckTop = jaw.y + ((neckBroad - jaw.x) / (cheek.x - jaw.x)) * (cheek.y - jaw.y);
   const upper = p((f.shoulder.x + f.elbow.x) / 2, (f.shoulder.y + f.elbow.y) / 2);
   // Neck, shoulder and the outside of the arm are one line: nothing breaks it on a body.
   const armOut = smoothThrough(
     [
-      p(f.neck.x * 0.84, f.chin - 24),
-      p(f.neck.x * 0.86, f.neck.y - 34),
+      p(neckBroad, neckTop),
+      p(f.neck.x * 0.86, (neckTop + f.neck.y) / 2),
       p(f.neck.x + (f.shoulder.x - f.neck.x) * 0.3, f.neck.y + (f.shoulder.y - f.neck.y) * 0.12),
       p(f.shoulder.x - 4, f.shoulder.y - 2),
-      p(f.shoulder.x + arm * 0.82, f.shoulder.y + arm * 1.1),
-      p(upper.x + arm * 1.05, upper.y - 20),
+      p(f.shoulder.x + arm * 0.86, f.shoulder.y + arm * 0.95),
+      p(upper.x + arm, upper.y - 8),
       p(f.elbow.x + elbow, f.elbow.y),
       p(f.wrist.x + wrist, f.wrist.y),
     ],
@@ -123,14 +143,14 @@ const halfOutline = (f: Figure): readonly Path[] => {
     p(f.wrist.x - wrist, f.wrist.y),
     p(f.elbow.x - elbow, f.elbow.y),
     p(upper.x - arm * 0.75, upper.y + 30),
-    p(f.armhole.x + 6, f.armhole.y - 12),
+    p(f.armhole.x, f.armhole.y - 12),
   ]);
   const side = smoothThrough([
-    p(f.armhole.x + 6, f.armhole.y - 12),
-    p(half('chestBreadth') * 0.99, f.bust),
-    p(half('waistBreadth'), f.waist),
-    p(half('hipBreadth'), f.hip),
-    p(legIn / 2 + thigh, f.crotch + 30),
+    p(f.armhole.x, f.armhole.y - 12),
+    p(f.half.bust, f.bust),
+    p(f.half.waist, f.waist),
+    p(f.half.hip, f.hip),
+    p(f.half.thigh, f.crotch + 30),
     p(knee + kneeBroad / 2 + kneeBroad / 2, f.knee),
     p(knee + calf / 2 + calf / 2, calfLevel),
     p(knee + 8 + ankle, f.ankle),
@@ -161,11 +181,11 @@ const halfOutline = (f: Figure): readonly Path[] => {
 /** Half the breadth of the trunk at a height, by its levels. */
 const trunkAt = (f: Figure, y: number): number => {
   const levels: readonly (readonly [number, number])[] = [
-    [f.armhole.y, f.armhole.x + 4],
-    [f.bust, f.at('chestBreadth') / 2],
-    [f.waist, f.at('waistBreadth') / 2],
-    [f.hip, f.at('hipBreadth') / 2],
-    [f.crotch + 30, 7 + f.at('thighGirth') / Math.PI],
+    [f.armhole.y, f.armhole.x + 2],
+    [f.bust, f.half.bust],
+    [f.waist, f.half.waist],
+    [f.hip, f.half.hip],
+    [f.crotch + 30, f.half.thigh],
   ];
   const next = levels.findIndex(([level]) => level >= y);
   const [below, above] = [levels[Math.max(next, 1)], levels[Math.max(next, 1) - 1]];
@@ -197,6 +217,9 @@ const round = (middle: Point, half: number, sag = 0.16): Path => {
   ];
 };
 
+/** How far out the hands reach from the middle. */
+const reach = (f: Figure): number => f.wrist.x + f.at('wristGirth') / Math.PI / 1.8 + 14;
+
 type Side = 'front' | 'back';
 type Tape = { readonly side: Side; readonly path: Path };
 
@@ -207,7 +230,7 @@ const tapeOf = (f: Figure, id: MeasureId): Tape | undefined => {
     side,
     path: points.slice(1).map((to, index) => line(points[index] as Point, to)),
   });
-  const height = (y: number): Tape => straight('back', p(-f.shoulder.x - 150, y), p(-f.shoulder.x - 150, f.floor));
+  const height = (y: number): Tape => straight('back', p(-reach(f) - 30, y), p(-reach(f) - 30, f.floor));
   const legMiddle = 20 + f.at('thighGirth') / Math.PI / 2;
   const bustPoint = p(f.at('bustSpan') / 2, f.bust);
   const upper = p((f.shoulder.x + f.elbow.x) / 2 + 4, (f.shoulder.y + f.elbow.y) / 2);
@@ -291,7 +314,7 @@ const tapeOf = (f: Figure, id: MeasureId): Tape | undefined => {
     case 'crotchLengthBack':
       return straight('back', p(0, f.waist), p(0, f.crotch));
     case 'thighGirth':
-      return legRound(f.crotch + 40, 'thighGirth', 7);
+      return { side: 'front', path: round(p((f.half.thigh + 7) / 2, f.crotch + 40), (f.half.thigh - 7) / 2 + 3) };
     case 'kneeGirth':
       return legRound(f.knee, 'kneeGirth', 26);
     case 'calfGirth':
@@ -308,11 +331,11 @@ const tapeOf = (f: Figure, id: MeasureId): Tape | undefined => {
         path: round(p(0, f.shoulder.y + 75), f.shoulder.x + f.at('upperArmGirth') / Math.PI / 1.7),
       };
     case 'chestBreadth':
-      return straight('front', p(-f.at('chestBreadth') / 2, f.bust), p(f.at('chestBreadth') / 2, f.bust));
+      return straight('front', p(-f.half.bust, f.bust), p(f.half.bust, f.bust));
     case 'waistBreadth':
-      return straight('front', p(-f.at('waistBreadth') / 2, f.waist), p(f.at('waistBreadth') / 2, f.waist));
+      return straight('front', p(-f.half.waist, f.waist), p(f.half.waist, f.waist));
     case 'hipBreadth':
-      return straight('front', p(-f.at('hipBreadth') / 2, f.hip), p(f.at('hipBreadth') / 2, f.hip));
+      return straight('front', p(-f.half.hip, f.hip), p(f.half.hip, f.hip));
     case 'chestDepth':
     case 'waistDepth':
     case 'hipDepth':
@@ -320,8 +343,8 @@ const tapeOf = (f: Figure, id: MeasureId): Tape | undefined => {
   }
 };
 
-/** Space between the front and the back view, mm. */
-const apart = 760;
+/** Free room between the hands of the front and of the back view, mm. */
+const between = 90;
 
 export interface FigureWords {
   readonly label: string;
@@ -337,6 +360,7 @@ export interface FigureWords {
  */
 export const drawFigure = (measures: Measures, focused: MeasureId | null, words: FigureWords): Drawing => {
   const f = figureOf(measures);
+  const apart = 2 * reach(f) + between;
   const right = halfOutline(f);
   const left = right.map((path) => applyToPath(mirrorX(0), path));
   const both = [...right, ...left];
