@@ -30,6 +30,12 @@ describe('what is typed into a field', () => {
     }
   });
 
+  it('never shows more cloth in hand than there is', () => {
+    expect(shownLength(1800, null, 'in', 'cloth', 'en-GB')).toBe('1 yd 34¾″');
+    expect(shownLength(2057.4, null, 'in', 'cloth', 'en-GB')).toBe('2¼');
+    expect(shownLength(1809, null, 'cm', 'cloth', 'en-GB')).toBe('1.8');
+  });
+
   it('means metres and yards for cloth, millimetres for what a seam differs by', () => {
     expect(plainUnit('cm', 'cloth')).toBe('m');
     expect(plainUnit('in', 'cloth')).toBe('yd');
