@@ -160,9 +160,14 @@ const nameOn = (
       const angle = level ? 0 : -Math.PI / 2;
       const along = (by: number) =>
         level ? { x: centre.x + by, y: centre.y + size * 0.25 } : { x: centre.x + size * 0.25, y: centre.y - by };
-      const said = textMark('words', 'mark', along(-all / 2), `${number}`, size, { angle, weight: 'bold' });
+      // Each grows away from the other where words are drawn larger than asked.
+      const said = textMark('words', 'mark', along(numberWidth - all / 2), `${number}`, size, {
+        angle,
+        anchor: 'end',
+        weight: 'bold',
+      });
       if (shown === 'number') return [said];
-      return [said, textMark('words', 'mark', along(all / 2), piece.name, size, { angle, anchor: 'end' })];
+      return [said, textMark('words', 'mark', along(all / 2 - nameWidth), piece.name, size, { angle })];
     }
   }
   return [];

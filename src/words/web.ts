@@ -440,7 +440,7 @@ export const webWords = {
       oneWay: 'Everything is laid one way, for this cloth looks different upside down or is a knit.',
       bothWays: 'Pieces may lie either way up the cloth.',
       searching: 'Looking for a first plan …',
-      bettering: 'This plan can be cut. A better one is being looked for …',
+      bettering: 'This plan can be cut. A better one is being looked for\u00a0…',
       progress: 'Search for a layout',
       stop: 'Stop here',
       again: 'Look for a better one',
@@ -468,7 +468,7 @@ export const webWords = {
         a0: '841 × 1189 mm, from a print shop',
         roll36: '914 mm wide, from a print shop',
       },
-      mapping: 'Laying the pieces on the sheets …',
+      mapping: 'Laying the pieces on the sheets\u00a0…',
       sheetsApart:
         '{pages} sheets of {paper}: first one with the test squares and the list of pieces, then {count} to join.',
       sheetsAfterMore:
