@@ -242,7 +242,7 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
     expect(await alterations.getByText(/^Checked: \d+ things hold/).isVisible()).toBe(true);
   });
 
-  it('can leave the alteration out and put it in force again', async () => {
+  it('can leave the alteration out and have it carried out again', async () => {
     const force = passage(page, 'Alterations').getByRole('checkbox', { name: /^Carry out: full bust/i });
     await force.uncheck();
     await expect.poll(() => drawn(page, 'changed')).toEqual([]);
@@ -265,7 +265,10 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
     const walked = seams.getByRole('radio');
     expect(await walked.count()).toBe(altered.seams.length);
     await walked.nth(1).check();
-    await page.getByRole('group', { name: /: meets.*notches/ }).first().waitFor();
+    await page
+      .getByRole('group', { name: /: meets.*notches/ })
+      .first()
+      .waitFor();
     // The judge, from what the terminal prints of the same list.
     expect(judgeGarment(altered)).toEqual([]);
   });
