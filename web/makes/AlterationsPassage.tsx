@@ -54,7 +54,7 @@ export const AlterationsPassage = () => {
     awaited.current = null;
     const step = list.current?.lastElementChild;
     step?.scrollIntoView({ block: 'center' });
-    step?.querySelector<HTMLElement>('.amount input, select')?.focus({ preventScroll: true });
+    step?.querySelector<HTMLElement>('.amount input[type="text"]')?.focus({ preventScroll: true });
   }, [count]);
   const addChosen = () => {
     if (!alteration) return;
