@@ -19,6 +19,7 @@ import {
   dartsOf,
   edgeOf,
   edgeRuns,
+  type Level,
   type Notch,
   notchPlace,
   type Piece,
@@ -124,17 +125,28 @@ export const bracketOf = (run: Path): readonly [Point, Point, Point] => {
   return [lerp(start, end, 0.15), lerp(start, end, 0.85), inward];
 };
 
+/**
+ * The stretch of a level that is drawn. Once the side has been swung a level bends at the bust point and runs on beside the
+ * dart, where it would be taken for a third leg: then it is drawn from the centre, where it is level, to the bend.
+ */
+export const levelStretch = ({ from, to, over }: Level): readonly [Point, Point] => {
+  if (!over) return [from, to];
+  const slope = (end: Point): number => Math.abs(end.y - over.y) / Math.max(distance(end, over), tolerance.same);
+  return slope(from) <= slope(to) ? [from, over] : [over, to];
+};
+
 export const levelMarks = (piece: Piece): readonly PathMark[] =>
-  piece.levels.map(({ from, to, over }) =>
-    pathMark('marks', 'level', ...(over ? [stroke(from, over), stroke(over, to)] : [stroke(from, to)])),
-  );
+  piece.levels.map((level) => pathMark('marks', 'level', stroke(...levelStretch(level))));
+
+/** How far each of the two strokes of a double line lies from the line itself, mm. */
+export const doubledAside = 2.5;
 
 /** Inner lines; a lengthen-or-shorten line is double, as the trade draws it. */
 export const innerMarks = (piece: Piece): readonly PathMark[] =>
   piece.lines.map((inner) => {
     if (inner.kind === 'fold') return pathMark('marks', 'fold', inner.path);
     if (inner.kind !== 'lengthen-or-shorten') return pathMark('marks', 'mark', inner.path);
-    const aside = scale(perpendicular(normalize(subtract(pathEnd(inner.path), pathStart(inner.path)))), 2.5);
+    const aside = scale(perpendicular(normalize(subtract(pathEnd(inner.path), pathStart(inner.path)))), doubledAside);
     return pathMark(
       'marks',
       'mark',

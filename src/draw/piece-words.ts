@@ -9,10 +9,11 @@ import {
   pathStart,
   subtract,
 } from '../geometry/index.ts';
-import { cutLine, edgeRuns, outlineOf, type Piece } from '../pattern/index.ts';
+import { cutLine, outlineOf, type Piece } from '../pattern/index.ts';
 import { drawWords } from '../words/index.ts';
+import { edgeWords } from './edge-words.ts';
 import { type TextWidth, textMark } from './marks.ts';
-import { bracketOf } from './piece-marks.ts';
+import { doubledAside, levelStretch } from './piece-marks.ts';
 import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { sayId } from './say.ts';
 import type { PathMark, TextMark } from './types.ts';
@@ -27,7 +28,7 @@ export interface WordsOptions {
   readonly size: number;
   /** Where a piece has no room for what has to be on it, its label is set in smaller type, down to this. */
   readonly leastSize: number;
-  /** How many lines of the label have to be on the piece: what it is and how many to cut. */
+  /** How many lines of the label have to be on the piece: what it is, how many to cut, and its allowances. */
   readonly needed: number;
   readonly textWidth: TextWidth;
   /** Sorted by worth: where there is no room for all, the last are left out. */
@@ -49,7 +50,7 @@ export const pieceWords = (piece: Piece, drawn: readonly PathMark[], options: Wo
   const lines = drawn.flatMap((mark) => mark.paths);
   const room = roomForWords(outlineOf(piece), lines, options.avoid);
   const label = placeLabel(room, options, piece);
-  return [...label, ...foldWords(piece, room, options), ...lineWords(piece, room, options)];
+  return [...label, ...edgeWords(piece, room, options), ...lineWords(piece, room, options)];
 };
 
 /** Each smaller size of type tried for a label, as a share of the one before. */
@@ -73,10 +74,9 @@ const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): re
       ...counts(all, needed).map((count) => [count, 'level', size] as const),
       ...counts(all, needed).map((count) => [count, 'upright', size] as const),
     ]),
-    ...counts(needed - 1, 1).flatMap((count) => [
-      [count, 'level', options.size] as const,
-      [count, 'upright', options.size] as const,
-    ]),
+    ...counts(needed - 1, 1).flatMap((count) =>
+      sizes.flatMap((size) => [[count, 'level', size] as const, [count, 'upright', size] as const]),
+    ),
   ];
   for (const [count, stance, size] of tries) {
     const sized = { ...options, size };
@@ -154,38 +154,20 @@ const wrapLine = (whole: LabelLine, width: number, options: WordsOptions): Label
   return parts.map((text) => ({ text, weight: whole.weight }));
 };
 
-/** “On the fold”, running along the inside of its bracket. */
-const foldWords = (piece: Piece, room: RoomForWords, options: WordsOptions): TextMark[] =>
-  piece.edges
-    .filter((edge) => edge.finish === 'fold')
-    .flatMap((edge) => edgeRuns(piece, edge.id))
-    .flatMap((run) => {
-      const [from, to, inward] = bracketOf(run);
-      const width = options.textWidth(drawWords.onFold, options.size, 'regular');
-      const along = uprightAngle(subtract(to, from));
-      const upright = Math.abs(Math.cos(along)) < 0.5;
-      const [w, h] = upright ? [options.size, width] : [width, options.size];
-      const depth = Math.hypot(inward.x, inward.y);
-      // Between the fold and its bracket if that is wide enough, else just inside the bracket.
-      for (const deep of [0.5, ...[1, 1.5].map((ems) => 1 + (ems * options.size) / Math.max(depth, 1))]) {
-        for (const share of [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8]) {
-          const on = lerp(from, to, share);
-          const centre = { x: on.x + inward.x * deep, y: on.y + inward.y * deep };
-          if (!room.isFree(centre, w, h)) continue;
-          room.take(centre, w, h);
-          return [wordsAt(centre, along, drawWords.onFold, options.size)];
-        }
-      }
-      return [];
-    });
-
 /** Names of levels and inner lines, close above their own line, wherever along it there is room. */
 const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): TextMark[] => {
-  const named: readonly { text: string; from: Point; to: Point }[] = [
-    ...piece.levels.map((level) => ({ text: sayId(level.id), from: level.from, to: level.to })),
-    ...piece.lines.map((inner) => ({ text: lineName(inner.kind), ...ends(inner.path) })),
+  const named: readonly { text: string; from: Point; to: Point; aside: number }[] = [
+    ...piece.levels.map((level) => {
+      const [from, to] = levelStretch(level);
+      return { text: sayId(level.id), from, to, aside: 0 };
+    }),
+    ...piece.lines.map((inner) => ({
+      text: lineName(inner.kind),
+      ...ends(inner.path),
+      aside: inner.kind === 'lengthen-or-shorten' ? doubledAside : 0,
+    })),
   ];
-  return named.flatMap(({ text, from, to }) => {
+  return named.flatMap(({ text, from, to, aside }) => {
     const width = options.textWidth(text, options.size, 'regular');
     const angle = uprightAngle(subtract(to, from));
     const upright = Math.abs(Math.cos(angle)) < 0.5;
@@ -194,9 +176,9 @@ const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): Tex
     const above = { x: Math.sin(angle), y: -Math.cos(angle) };
     const places = [1, -1].flatMap((side) =>
       [0.86, 0.14, 0.75, 0.25, 0.65, 0.35, 0.5].flatMap((share) =>
-        [1.1, 1.6].map((away) => {
+        [1.1, 1.6, 2.1].map((away) => {
           const on = lerp(from, to, share);
-          const off = side * away * options.size;
+          const off = side * (away * options.size + aside);
           return { x: on.x + above.x * off, y: on.y + above.y * off };
         }),
       ),

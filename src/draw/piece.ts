@@ -31,6 +31,8 @@ export interface PieceOptions {
   readonly notes?: readonly string[];
   /** Em of the words in mm of the drawing: a page that shows the piece small asks for larger words. */
   readonly textSize?: number;
+  /** Where a piece has no room for what has to be on it, its words may be this small; not under `textSize` when left out. */
+  readonly leastTextSize?: number;
   /** The true widths of the font it will be drawn with, where they are known. */
   readonly textWidth?: TextWidth;
   /** Lines the label should not cross where that can be had, such as the borders of sheets; in the piece's coordinates. */
@@ -50,8 +52,8 @@ const labelOf = (
 ): { readonly label: readonly LabelLine[]; readonly needed: number } => {
   const { unit, locale = 'en' } = options;
   const size = options.size === undefined ? [] : [fill(drawWords.size, { size: options.size }, unit, locale)];
-  const needed = [...size, ...sayCut(piece, unit, locale)];
-  const lines = [...needed, sayAllowance(piece, unit, locale), ...(options.notes ?? [])];
+  const needed = [...size, ...sayCut(piece, unit, locale), sayAllowance(piece, unit, locale)];
+  const lines = [...needed, ...(options.notes ?? [])];
   return {
     label: [{ text: piece.name, weight: 'bold' }, ...lines.map((text): LabelLine => ({ text, weight: 'regular' }))],
     needed: 1 + needed.length,
@@ -86,7 +88,7 @@ export const pieceGroup = (piece: Piece, options: PieceOptions): GroupMark => {
     ? pieceWords(piece, marks, {
         size: options.textSize ?? usualTextSize,
         // A size that was asked for is the least that can be read where the drawing is shown.
-        leastSize: options.textSize ?? leastTextSize,
+        leastSize: options.leastTextSize ?? options.textSize ?? leastTextSize,
         textWidth: options.textWidth ?? estimatedTextWidth,
         ...labelOf(piece, options),
         avoid: options.avoid ?? [],

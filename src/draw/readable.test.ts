@@ -60,7 +60,7 @@ describe('pieces of the blouse', () => {
       for (const piece of ['front', 'back', 'sleeve'].map((role) => pieceOf(garment, role))) {
         const words = said(drawPiece(piece, { unit: 'in', size: id }).marks);
         expect(words.match(/Lengthen or shorten here/g), `${id} ${piece.id}`).toHaveLength(piece.lines.length);
-        if (piece.id === 'front') expect(words).toMatch(/On the fold/);
+        if (piece.id === 'front') expect(words).toMatch(/Centre front, on the fold/);
         for (const level of piece.levels) {
           const name = level.id === 'upper-arm' ? 'Upper arm' : level.id.charAt(0).toUpperCase() + level.id.slice(1);
           expect(words, `${id} ${piece.id}`).toContain(name);

@@ -58,6 +58,8 @@ const packingCell = 8;
 const mostColumns = 8;
 /** Em of the words on pieces, mm: 12.5 point. */
 const labelSize = 4.4;
+/** On a narrow piece, so that all that is needed stands on it: 9 point. */
+const leastLabelSize = 3.17;
 
 export const printPiece = (piece: Piece, number: number, request: SheetRequest): PrintPiece => {
   const { unit, locale = 'en' } = request;
@@ -128,6 +130,7 @@ export const drawPlaced = (
       ...(request.make === undefined ? [] : [fill(words.made, { make: request.make }, unit, locale)]),
     ],
     textSize: labelSize,
+    leastTextSize: leastLabelSize,
     textWidth,
     avoid: bordersOver(placed, frame),
     namedOutside: false,

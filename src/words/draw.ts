@@ -23,6 +23,7 @@ export const drawWords = {
   lengthenOrShorten: 'Lengthen or shorten here',
   placement: 'Placement',
   foldHere: 'Fold',
+  zipEnd: 'zip to here',
 
   // Screen reader labels.
   pieceLabel: '{name}. {cut}.',
