@@ -3,6 +3,7 @@ import type { Layout, LayoutItem, LayoutProblem, Placement, Stretch } from '../l
 import type { Garment } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
+import { clothGround } from './cloth-ground.ts';
 import { shapeOf, transformOf } from './layout-shape.ts';
 import { placeWords } from './layout-words.ts';
 import { arrowHead, drawingOf, filledMark, groupMark, pathMark, rectangle, stroke, textMark } from './marks.ts';
@@ -71,11 +72,13 @@ export const drawLayout = (problem: LayoutProblem, layout: Layout, options: Layo
 const stretchMarks = (stretch: Stretch, size: number, colour: string | undefined): readonly Mark[] => {
   const { from, length, height, kind } = stretch;
   const cloth = rectangle(from, 0, length, height);
+  const ground = colour ?? '#ffffff';
   const edge = (y: number): Path => stroke({ x: from, y }, { x: from + length, y });
   const words = (text: string, y: number): TextMark =>
     textMark('words', 'mark', { x: from + size * 0.5, y }, text, size);
   return [
-    { ...filledMark('cloth', 'cloth', cloth), ...(colour ? { colour } : { colour: '#ffffff' }) },
+    { ...filledMark('cloth', 'cloth', cloth), colour: ground },
+    ...clothGround(cloth, ground, size * 1.5),
     pathMark(
       'cloth',
       'cloth',
