@@ -38,6 +38,7 @@ const drags: Readonly<Record<string, (at: number) => readonly AlterationStep[]>>
 /** While the hand moves, and what is drawn once it rests. */
 const drawings = {
   moving: { amounts: 'none' },
+  'moving, one piece alone': { amounts: 'jotted' },
   resting: { amounts: 'told' },
   'resting, amounts written': { amounts: 'written' },
 } as const;

@@ -18,7 +18,7 @@ const stretched = (by: number) => ({
 describe('before and after, while an amount is dragged', () => {
   it('is drawn the same with what was drawn last remembered as without', () => {
     const cache = createDrawingCache();
-    for (const amounts of ['none', 'none', 'told', 'written', 'none'] as const) {
+    for (const amounts of ['none', 'none', 'told', 'jotted', 'written', 'none'] as const) {
       for (const by of [1.02, 1.05, 1.05, 1, 1.02]) {
         for (const textSize of [12, 12, 14]) {
           const options = { unit: 'cm', amounts, textSize } as const;

@@ -8,20 +8,9 @@ import {
   type Point,
   pathBounds,
   scale,
-  tolerance,
   translation,
 } from '../geometry/index.ts';
-import {
-  dartsOf,
-  edgeLength,
-  edgeOf,
-  type Garment,
-  hasEdge,
-  levelWidth,
-  notchPlace,
-  outlineOf,
-  type Piece,
-} from '../pattern/index.ts';
+import { dartsOf, edgeOf, type Garment, notchPlace, outlineOf, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { differingStretches } from './differing.ts';
@@ -39,6 +28,7 @@ import {
 } from './marks.ts';
 import { moveMarks } from './move.ts';
 import { originalMarks, pieceGroup } from './piece.ts';
+import { type PieceChange, pieceChanges } from './piece-changes.ts';
 import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { isWrittenAsNothing, sayId } from './say.ts';
 import { sayEdge } from './say-edge.ts';
@@ -53,44 +43,14 @@ export interface BeforeAfterOptions {
   /** Draw only pieces that were changed; all when none was. */
   readonly changedOnly?: boolean;
   /**
-   * Amounts of what changed: written beside it and told in the label; told only; or neither, which takes a fraction of
-   * the time and is for while an amount is dragged.
+   * Amounts of what changed: written beside it and told in the label; jotted beside it, where a line may cross them; told
+   * only; or none of these. Jotted and none take a fraction of the time and are for while an amount is dragged.
    */
-  readonly amounts?: 'written' | 'told' | 'none';
+  readonly amounts?: 'written' | 'jotted' | 'told' | 'none';
   /** What was drawn last, so that a piece that did not change since is not drawn again. */
   readonly cache?: DrawingCache;
   readonly aspect?: number;
 }
-
-/** One measure of a piece that an alteration changed, signed, mm. */
-export interface PieceChange {
-  readonly kind: 'edge' | 'level';
-  readonly id: string;
-  readonly by: number;
-}
-
-/** Lengths of edges and widths at levels that differ by more than what an alteration holds. */
-export const pieceChanges = (before: Piece, after: Piece): readonly PieceChange[] => {
-  const edges = after.edges
-    .filter((edge) => hasEdge(before, edge.id))
-    .map(
-      (edge): PieceChange => ({
-        kind: 'edge',
-        id: edge.id,
-        by: edgeLength(after, edge.id) - edgeLength(before, edge.id),
-      }),
-    );
-  const levels = after.levels
-    .filter((level) => before.levels.some((one) => one.id === level.id))
-    .map(
-      (level): PieceChange => ({
-        kind: 'level',
-        id: level.id,
-        by: levelWidth(after, level.id) - levelWidth(before, level.id),
-      }),
-    );
-  return [...edges, ...levels].filter((change) => Math.abs(change.by) > tolerance.holds);
-};
 
 /**
  * The garment as bought in grey under the garment as altered; what changed in red pencil, told by its dash as well;
@@ -113,7 +73,13 @@ export const drawBeforeAfter = (before: Garment, after: Garment, options: Before
   });
   const label = groups.map((group) => group.label).join(' ');
   const drawing = drawingOf(label, groups, 10);
-  if (amounts !== 'written' || !shown.some(({ old, piece }) => pieceChanges(old, piece).length > 0)) return drawing;
+  const without = amounts === 'told' || amounts === 'none';
+  if (
+    without ||
+    !shown.some(({ old, piece }) => cache.changes(old, piece, () => pieceChanges(old, piece)).length > 0)
+  ) {
+    return drawing;
+  }
   // One word serves the trade for an amount in all and for each piece; which it is here is said.
   const size = options.textSize ?? usualSize;
   const at = { x: drawing.bounds.minX + 10, y: drawing.bounds.maxY + size };
@@ -135,9 +101,6 @@ const moved = (group: GroupMark, by: Point): GroupMark => ({
 });
 
 /** One piece before and after. */
-export const beforeAfterGroup = (before: Piece, after: Piece, options: BeforeAfterOptions): GroupMark =>
-  groupOf(before, after, linesChanged(before, after), options, options.cache ?? createDrawingCache());
-
 const groupOf = (
   before: Piece,
   after: Piece,
@@ -152,7 +115,7 @@ const groupOf = (
   const name = nameMark(after, options);
   const drawn = [paper, ...cache.original(before, () => originalMarks(before)), ...lines, ...red, name];
   if (amounts === 'none') return groupMark(after.id, after.name, drawn);
-  const changes = pieceChanges(before, after);
+  const changes = cache.changes(before, after, () => pieceChanges(before, after));
   const said = changes.map((change) => sayChange(change, unit, locale)).join('; ');
   const label = fill(
     drawWords.beforeAfterLabel,
@@ -160,7 +123,7 @@ const groupOf = (
     unit,
     locale,
   );
-  const written = amounts === 'written' ? changeLabels(after, changes, name, lines, options) : [];
+  const written = amounts === 'told' ? [] : changeLabels(after, changes, name, lines, options);
   return groupMark(after.id, label, [...drawn, ...written]);
 };
 
@@ -211,7 +174,8 @@ const changeLabels = (
 ): readonly TextMark[] => {
   const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
   const taken: Bounds[] = [textBounds(name, textWidth(name.text, size, 'bold'))];
-  const room = changes.some((change) => change.kind === 'level') ? roomOn(piece, drawn) : null;
+  const sought = options.amounts !== 'jotted' && changes.some((change) => change.kind === 'level');
+  const room = sought ? roomOn(piece, drawn) : null;
   return changes.flatMap((change) => {
     const amount = formatLength(change.by, unit, { purpose: 'amount', locale, signed: true });
     // What is too small to be written is not worth a word.

@@ -1,6 +1,7 @@
 import { type Bounds, type Point, pathBounds } from '../geometry/index.ts';
 import { cutLine, type Piece } from '../pattern/index.ts';
 import type { TextWidth } from './marks.ts';
+import type { PieceChange } from './piece-changes.ts';
 import type { GroupMark, PathMark } from './types.ts';
 
 /** What decides how a piece is drawn, besides the piece. */
@@ -24,6 +25,8 @@ export interface DrawingCache {
   readonly original: (piece: Piece, make: () => readonly PathMark[]) => readonly PathMark[];
   /** What changed from one piece to the other. */
   readonly lines: (before: Piece, after: Piece, make: () => readonly PathMark[]) => readonly PathMark[];
+  /** The lengths and widths that did. */
+  readonly changes: (before: Piece, after: Piece, make: () => readonly PieceChange[]) => readonly PieceChange[];
   /** The whole piece, in its place. */
   readonly group: (
     before: Piece,
@@ -47,6 +50,7 @@ export const createDrawingCache = (): DrawingCache => {
   const papers = new WeakMap<Piece, Bounds>();
   const originals = new WeakMap<Piece, readonly PathMark[]>();
   const lines = new Map<string, Last<readonly PathMark[]>>();
+  const changes = new Map<string, Last<readonly PieceChange[]>>();
   const groups = new Map<string, Last<GroupMark>>();
 
   const recall = <Drawn>(
@@ -77,6 +81,7 @@ export const createDrawingCache = (): DrawingCache => {
     paper: (piece) => once(papers, piece, () => pathBounds(cutLine(piece))),
     original: (piece, make) => once(originals, piece, make),
     lines: (before, after, make) => recall(lines, before, after, '', undefined, make),
+    changes: (before, after, make) => recall(changes, before, after, '', undefined, make),
     group: (before, after, [place, { unit, locale, textSize, textWidth, amounts }], make) =>
       recall(groups, before, after, JSON.stringify([place, unit, locale, textSize, amounts]), textWidth, make),
   };

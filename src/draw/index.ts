@@ -1,9 +1,6 @@
 export {
   type BeforeAfterOptions,
-  beforeAfterGroup,
   drawBeforeAfter,
-  type PieceChange,
-  pieceChanges,
 } from './before-after.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
 export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
@@ -28,6 +25,7 @@ export {
 export { moveMarks } from './move.ts';
 export { drawNest, type NestOptions } from './nest.ts';
 export { drawPiece, type PieceOptions, pieceGroup } from './piece.ts';
+export { type PieceChange, pieceChanges } from './piece-changes.ts';
 export { roomForWords } from './room-for-words.ts';
 export { sayCut, sayId } from './say.ts';
 export { sayEdge, sayEdgeOf, saySeam } from './say-edge.ts';

@@ -34,7 +34,10 @@ const sizeForPapers = (garment: Garment, papers: string): number => {
 };
 
 /** Amounts stand beside the edges of a piece that lies alone; beside each other there is no room, and words tell them. */
-const amountsOn = (papers: string, moving: boolean) => (papers.includes(' ') ? (moving ? 'none' : 'told') : 'written');
+const amountsOn = (papers: string, moving: boolean) => {
+  if (papers.includes(' ')) return moving ? 'none' : 'told';
+  return moving ? 'jotted' : 'written';
+};
 
 export interface Changes {
   readonly drawing: Drawing;
