@@ -9,6 +9,7 @@ export {
   writePattern,
 } from './document.ts';
 export { notchPlace, pointOnEdge, tangentOnEdge } from './edge.ts';
+export * from './envelope/index.ts';
 export { type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
 export {
   edgeLength,

@@ -1,5 +1,10 @@
-/** A value a problem's sentence mentions: a word, a count, or a length that is printed in the reader's own unit. */
-export type ProblemValue = string | number | { readonly mm: number };
+import type { LengthPurpose } from './print-length.ts';
+
+/**
+ * A value a problem's sentence mentions: a word, a count, or a length that is printed in the reader's own unit,
+ * as its purpose wants it (cloth in metres or yards) where it is said.
+ */
+export type ProblemValue = string | number | { readonly mm: number; readonly purpose?: LengthPurpose };
 
 /**
  * Something that was wrong with what was given, as data. The sentence a person reads, and what

@@ -8,7 +8,8 @@ const smallAmount = 150;
 const printed = (value: ProblemValue, unit: Unit, locale: string): string => {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return new Intl.NumberFormat(locale, { maximumFractionDigits: 3 }).format(value);
-  return formatLength(value.mm, unit, { locale, purpose: Math.abs(value.mm) < smallAmount ? 'amount' : 'measure' });
+  const purpose = value.purpose ?? (Math.abs(value.mm) < smallAmount ? 'amount' : 'measure');
+  return formatLength(value.mm, unit, { locale, purpose });
 };
 
 /**

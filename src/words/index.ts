@@ -7,6 +7,7 @@ import { cliProblems } from './cli.ts';
 import { clothProblems } from './cloth.ts';
 import { draftingProblems } from './drafting.ts';
 import { drawProblems } from './draw.ts';
+import { envelopeProblems } from './envelope.ts';
 import { fill } from './fill.ts';
 import { fitProblems } from './fit.ts';
 import { formatsProblems } from './formats.ts';
@@ -29,6 +30,7 @@ export * from './cli.ts';
 export * from './cloth.ts';
 export * from './drafting.ts';
 export * from './draw.ts';
+export * from './envelope.ts';
 export * from './fill.ts';
 export * from './fit.ts';
 export * from './formats.ts';
@@ -50,6 +52,7 @@ export const problemWords: ProblemCatalogue = {
   ...bodyProblems,
   ...clothProblems,
   ...patternProblems,
+  ...envelopeProblems,
   ...draftingProblems,
   ...fitProblems,
   ...alterProblems,

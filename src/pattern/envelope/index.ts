@@ -1,0 +1,7 @@
+export * from './chart.ts';
+export * from './document.ts';
+export * from './doubt.ts';
+export * from './figures.ts';
+export * from './flat-sum.ts';
+export { clothLayers, clothNaps, finishedKinds } from './names.ts';
+export * from './types.ts';
