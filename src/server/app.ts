@@ -6,6 +6,7 @@ import { safeHeaders } from './headers.ts';
 import { page } from './page.ts';
 import type { Room } from './room.ts';
 import { documentRoutes } from './routes/documents.ts';
+import { photographRoutes } from './routes/photographs.ts';
 import { workroomRoutes } from './routes/workroom.ts';
 
 export interface AppParts {
@@ -26,6 +27,7 @@ export const createApp = ({ room, hosts, pageFolder, version, report }: AppParts
   app.use(guard(hosts, room.token));
   app.route('/api/workroom', workroomRoutes(room, version));
   app.route('/api/documents', documentRoutes(room));
+  app.route('/api/photographs', photographRoutes(room));
   app.all('/api/*', (context) => refuse(context, { code: 'server.no-such-place', values: { path: context.req.path } }));
   app.use(damagedPage(room));
   app.all('*', page(pageFolder));

@@ -5,16 +5,25 @@ import type { Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import { fill, serverWords } from '../words/index.ts';
 
-/** The largest request that is read, bytes. */
-export const largestBody = 8 * 1024 * 1024;
+const megabyte = 1024 * 1024;
 
-export const tooLarge = () => bad('server.too-large', { most: largestBody / (1024 * 1024) });
+/** The largest document that is read, bytes. */
+const largestDocument = 8 * megabyte;
+/** The largest photograph that is read, bytes. */
+export const largestPhotograph = 20 * megabyte;
 
-/** Reads no more than is allowed: by the announced length where there is one, else by what has come so far. */
-const readText = async (request: HonoRequest): Promise<Result<string>> => {
-  if (Number(request.header('content-length') ?? 0) > largestBody) return tooLarge();
+/** The most that is read of what is sent to a place, bytes. */
+export const largestAt = (path: string): number =>
+  path.startsWith('/api/photographs') ? largestPhotograph : largestDocument;
+
+export const tooLarge = (most: number) =>
+  bad(most === largestPhotograph ? 'server.picture-too-heavy' : 'server.too-large', { most: most / megabyte });
+
+/** Reads no more than `most` bytes: by the announced length where there is one, else by what has come so far. */
+export const readBytes = async (request: HonoRequest, most: number): Promise<Result<Buffer>> => {
+  if (Number(request.header('content-length') ?? 0) > most) return tooLarge(most);
   const stream = request.raw.body;
-  if (!stream) return good('');
+  if (!stream) return good(Buffer.alloc(0));
   const reader = stream.getReader();
   const chunks: Uint8Array[] = [];
   let size = 0;
@@ -22,13 +31,13 @@ const readText = async (request: HonoRequest): Promise<Result<string>> => {
     const { done, value } = await reader.read();
     if (done) break;
     size += value.byteLength;
-    if (size > largestBody) {
+    if (size > most) {
       await reader.cancel().catch(() => undefined);
-      return tooLarge();
+      return tooLarge(most);
     }
     chunks.push(value);
   }
-  return good(Buffer.concat(chunks).toString('utf8'));
+  return good(Buffer.concat(chunks));
 };
 
 const fieldWords: Readonly<Record<string, string>> = serverWords.fields;
@@ -36,11 +45,12 @@ const wantWords: Readonly<Record<string, string>> = serverWords.wants;
 
 /** The request's JSON through its schema; no body at all reads as no fields. */
 export const readBody = async <T>(request: HonoRequest, schema: z.ZodType<T>): Promise<Result<T>> => {
-  const text = await readText(request);
-  if (!text.ok) return text;
+  const bytes = await readBytes(request, largestDocument);
+  if (!bytes.ok) return bytes;
+  const text = bytes.value.toString('utf8');
   let json: unknown;
   try {
-    json = text.value === '' ? {} : JSON.parse(text.value);
+    json = text === '' ? {} : JSON.parse(text);
   } catch {
     return bad('server.not-json');
   }

@@ -38,15 +38,24 @@ export const backupIsDue = (places: Places, now: Date): boolean => {
   return !newest || now.getTime() - Date.parse(newest.takenAt) >= dueAfter;
 };
 
-const documentCount = (connection: Connection): number =>
-  connection.prepare('SELECT count(*) FROM documents').pluck().get() as number;
+/** How much is kept, by table. One of before photographs were kept has no table for them, and is backed up too. */
+const countKept = (connection: Connection): ReadonlyMap<string, number> => {
+  const tables = connection
+    .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name IN ('documents', 'photographs')")
+    .pluck()
+    .all() as string[];
+  const count = (table: string) => connection.prepare(`SELECT count(*) FROM ${table}`).pluck().get() as number;
+  return new Map(tables.map((table) => [table, count(table)]));
+};
 
-/** Makes a fresh copy one file that needs no companions; throws unless it is whole and holds at least `least` documents. */
-const verify = (sqlite: Sqlite, file: string, least: number): void => {
+/** Makes a fresh copy one file that needs no companions; throws unless it is whole and holds at least what was kept before. */
+const verify = (sqlite: Sqlite, file: string, least: ReadonlyMap<string, number>): void => {
   const copy = new sqlite(file);
   try {
     copy.pragma('journal_mode = DELETE');
-    if (documentCount(copy) < least) throw new Error(`the backup ${basename(file)} lacks documents`);
+    const found = countKept(copy);
+    for (const [table, count] of least)
+      if ((found.get(table) ?? 0) < count) throw new Error(`the backup ${basename(file)} lacks ${table}`);
   } finally {
     copy.close();
   }
@@ -70,7 +79,7 @@ export const takeBackup = async (
     mkdirSync(places.backups, { recursive: true });
     for (const name of readdirSync(places.backups).filter((name) => leftOver.test(name)))
       rmSync(join(places.backups, name));
-    const least = documentCount(connection);
+    const least = countKept(connection);
     await connection.backup(part);
     verify(sqlite, part, least);
     sync(part);

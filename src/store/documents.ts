@@ -1,8 +1,10 @@
 import type { Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
+import type { Circumstances } from './circumstances.ts';
 import type { Body } from './format.ts';
 import type { DocumentKind } from './kind.ts';
 import { checkBody, readStored } from './kinds.ts';
+import { isPhotograph } from './photographs.ts';
 import type { Connection } from './sqlite.ts';
 import { query, rows, type Tables, write } from './tables.ts';
 
@@ -28,11 +30,6 @@ export interface DocumentDraft {
   readonly id: string;
   readonly kind: DocumentKind;
   readonly body: unknown;
-}
-
-export interface Circumstances {
-  readonly now: () => Date;
-  readonly newId: () => string;
 }
 
 const stored = (row: Row): Result<StoredDocument> => {
@@ -88,14 +85,33 @@ export const documentHistory = (connection: Connection, id: string): Result<Docu
   return all.ok ? good(all.value.map(({ id: _id, kind: _kind, ...revision }) => revision)) : all;
 };
 
-/** What a make names has to be there; it may be deleted, since a deletion can be taken back. */
-const checkReferences = (connection: Connection, kind: DocumentKind, body: Body): Result<null> => {
-  if (kind !== 'make') return good(null);
+/** What each part of a make may be. A bought pattern is known by its pieces or by its envelope alone. */
+const partKinds: Readonly<Record<'wearer' | 'pattern' | 'cloth', readonly DocumentKind[]>> = {
+  wearer: ['wearer'],
+  pattern: ['pattern', 'envelope'],
+  cloth: ['cloth'],
+};
+
+const checkMake = (connection: Connection, body: Body): Result<null> => {
   for (const part of ['wearer', 'pattern', 'cloth'] as const) {
     const id = body[part];
     if (typeof id !== 'string' || (part === 'pattern' && id.startsWith('house:'))) continue;
-    if (find(connection, id)?.kind !== part) return bad('store.no-such-part', { part, id });
+    const kind = find(connection, id)?.kind;
+    if (!partKinds[part].some((one) => one === kind)) return bad('store.no-such-part', { part, id });
   }
+  return good(null);
+};
+
+const checkEnvelope = (connection: Connection, body: Body): Result<null> => {
+  const { photographs } = body as { readonly photographs?: readonly string[] };
+  const lacking = (photographs ?? []).find((id) => !isPhotograph(connection, id));
+  return lacking === undefined ? good(null) : bad('store.no-such-photograph', { id: lacking });
+};
+
+/** What a document names has to be there; it may be deleted, since a deletion can be taken back. */
+const checkReferences = (connection: Connection, kind: DocumentKind, body: Body): Result<null> => {
+  if (kind === 'make') return checkMake(connection, body);
+  if (kind === 'envelope') return checkEnvelope(connection, body);
   return good(null);
 };
 

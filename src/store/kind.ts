@@ -1,4 +1,4 @@
-export const documentKinds = ['wearer', 'pattern', 'cloth', 'make', 'settings'] as const;
+export const documentKinds = ['wearer', 'pattern', 'envelope', 'cloth', 'make', 'settings'] as const;
 export type DocumentKind = (typeof documentKinds)[number];
 
 export const isDocumentKind = (value: unknown): value is DocumentKind =>

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { readWearer, wearerSchema } from '../body/index.ts';
 import { clothSchema } from '../cloth/index.ts';
 import { makeSchema } from '../make/index.ts';
-import { readPattern, writePattern } from '../pattern/index.ts';
+import { readEnvelope, readPattern, writeEnvelope, writePattern } from '../pattern/index.ts';
 import type { Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import { type Body, bringUp, type Format, isBody } from './format.ts';
@@ -14,6 +14,7 @@ import { settingsSchema } from './settings.ts';
 const formats: Readonly<Record<DocumentKind, Format>> = {
   wearer: { name: 'easewright-wearer', steps: [] },
   pattern: { name: 'easewright-pattern', steps: [] },
+  envelope: { name: 'easewright-envelope', steps: [] },
   cloth: { name: 'easewright-cloth', steps: [] },
   make: { name: 'easewright-make', steps: [] },
   settings: { name: 'easewright-settings', steps: [] },
@@ -39,6 +40,10 @@ const readers: Readonly<Record<DocumentKind, (body: Body) => Result<unknown>>> =
   pattern: (body) => {
     const pattern = readPattern(body);
     return pattern.ok ? good(writePattern(pattern.value)) : pattern;
+  },
+  envelope: (body) => {
+    const envelope = readEnvelope(body);
+    return envelope.ok ? good(writeEnvelope(envelope.value)) : envelope;
   },
   cloth: read('cloth', clothSchema),
   make: read('make', makeSchema),

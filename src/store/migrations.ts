@@ -40,6 +40,22 @@ export const migrations: readonly Migration[] = [
       ) STRICT, WITHOUT ROWID;
     `,
   },
+  {
+    // Also the mark of the first program that keeps documents of the kind `envelope`: one before it leaves them alone.
+    name: 'photographs, and patterns kept by their envelope',
+    sql: `
+      -- Kept in the database, so that a backup of the one file has them too.
+      CREATE TABLE photographs (
+        id TEXT PRIMARY KEY NOT NULL,
+        mime TEXT NOT NULL CHECK (mime IN ('image/jpeg', 'image/png', 'image/webp')),
+        bytes BLOB NOT NULL CHECK (length(bytes) > 0),
+        width INTEGER NOT NULL CHECK (width >= 1),
+        height INTEGER NOT NULL CHECK (height >= 1),
+        added TEXT NOT NULL,
+        deleted INTEGER NOT NULL DEFAULT 0 CHECK (deleted IN (0, 1))
+      ) STRICT;
+    `,
+  },
 ];
 
 /** Marks a file as a workroom (SQLite's `application_id`): the letters E a s e. */

@@ -23,10 +23,21 @@ interface FactRow {
   readonly value: string;
 }
 
+interface PhotographRow {
+  readonly id: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly added: string;
+  readonly deleted: number;
+}
+
 export interface Tables {
   readonly documents: DocumentRow;
   readonly history: HistoryRow;
   readonly facts: FactRow;
+  readonly photographs: PhotographRow;
 }
 
 /** Builds typed queries; it runs none. Running them here, at once, keeps a transaction one uninterrupted turn. */

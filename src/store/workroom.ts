@@ -4,9 +4,9 @@ import type { Problem, Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
 import { storeWords } from '../words/index.ts';
 import { type Backup, backupIsDue, takeBackup } from './backup.ts';
+import type { Circumstances } from './circumstances.ts';
 import { openDatabase } from './database.ts';
 import {
-  type Circumstances,
   createDocument,
   type DocumentDraft,
   type DocumentRevision,
@@ -24,6 +24,7 @@ import { type Places, placesOf } from './folder.ts';
 import type { DocumentKind } from './kind.ts';
 import { type Lock, type Owner, takeLock, writeOwner } from './lock.ts';
 import { type Migration, migrations } from './migrations.ts';
+import { addPhotograph, markPhotograph, type Photograph, type Picture, readPhotograph } from './photographs.ts';
 import { type Connection, loadSqlite, type Sqlite } from './sqlite.ts';
 import { query, rows, write } from './tables.ts';
 
@@ -49,6 +50,11 @@ export interface Workroom {
   update(id: string, revision: number, body: unknown): Result<StoredDocument>;
   remove(id: string, revision: number): Result<StoredDocument>;
   restore(id: string, choice?: RestoreChoice): Result<StoredDocument>;
+  /** Keeps a picture that has passed the door (see the server's), under a name of its own. */
+  addPhotograph(picture: Picture): Result<Photograph>;
+  photograph(id: string, choice?: { readonly deleted?: boolean }): Result<Photograph & Picture>;
+  removePhotograph(id: string): Result<Photograph>;
+  restorePhotograph(id: string): Result<Photograph>;
   /** Writes down where a server over this workroom listens, for this person's other programs. */
   announce(address: string): Result<Owner>;
   backup(): Promise<Result<Backup>>;
@@ -151,6 +157,10 @@ const operate = (
     update: (id, revision, body) => changing(() => updateDocument(connection, circumstances, id, revision, body)),
     remove: (id, revision) => changing(() => deleteDocument(connection, circumstances, id, revision)),
     restore: (id, filter) => changing(() => restoreDocument(connection, circumstances, id, filter)),
+    addPhotograph: (picture) => changing(() => addPhotograph(connection, circumstances, picture)),
+    photograph: (id, filter) => attempt(() => readPhotograph(connection, id, filter)),
+    removePhotograph: (id) => changing(() => markPhotograph(connection, id, true)),
+    restorePhotograph: (id) => changing(() => markPhotograph(connection, id, false)),
     announce: (address) =>
       attempt(() => {
         writeOwner(places, { ...owner, address });

@@ -13,6 +13,31 @@ export const serverProblems: ProblemCatalogue = {
     message: 'What was sent is larger than {most} MB, more than any document can be.',
     remedy: 'Send less. Nothing was stored, and what was stored before is untouched.',
   },
+  'server.picture-too-heavy': {
+    message: 'This photograph is larger than {most} MB.',
+    remedy: 'Save it smaller, or take it again with less detail, and choose it once more. Nothing was stored.',
+  },
+  'server.picture-too-many-points': {
+    message: 'This photograph has more than {most} million points, more than the workroom opens.',
+    remedy: 'Save it smaller and choose it once more. Nothing was stored.',
+  },
+  'server.not-a-picture': {
+    message: 'This is not a photograph that can be kept here.',
+    remedy: 'Choose a JPEG, PNG or WebP picture. Nothing was stored.',
+  },
+  'server.picture-from-a-phone': {
+    message: 'This photograph is in the form some phones save by themselves (HEIC), which cannot be opened here.',
+    remedy:
+      'Set the phone’s camera to save JPEG, or send yourself the picture as JPEG, and choose that. Nothing was stored.',
+  },
+  'server.picture-damaged': {
+    message: 'This photograph is damaged: it could not be opened to its end.',
+    remedy: 'Copy it from the camera or the phone again, and choose it once more. Nothing was stored.',
+  },
+  'server.no-picture-library': {
+    message: 'The part of Easewright that opens photographs could not be loaded: {reason}',
+    remedy: 'Run npm ci again. Everything but photographs goes on without it.',
+  },
   'server.not-json': {
     message: 'What was sent could not be read: it is cut short, or is not JSON.',
     remedy: 'Send it again whole. Nothing was stored.',

@@ -102,6 +102,10 @@ export const storeProblems: ProblemCatalogue = {
     message: 'This make names a {part} that is not in the workroom ({id}).',
     remedy: 'Choose a {part} that is there. Nothing was stored.',
   },
+  'store.no-such-photograph': {
+    message: 'There is no photograph with the mark {id} in this workroom.',
+    remedy: 'It may have been taken away, or belong to another workroom. Choose one that is there.',
+  },
   'store.conflict': {
     message: 'This was changed elsewhere since it was opened here: you have state {given}, and it is now at {current}.',
     remedy: 'Look at both and store the one you want. Neither is lost.',
@@ -130,7 +134,14 @@ export const storeProblems: ProblemCatalogue = {
 
 export const storeWords = {
   workrooms: { own: 'My workroom', demo: 'Demo workroom' },
-  kinds: { wearer: 'wearer', pattern: 'pattern', cloth: 'cloth', make: 'make', settings: 'settings' },
+  kinds: {
+    wearer: 'wearer',
+    pattern: 'pattern',
+    envelope: 'envelope',
+    cloth: 'cloth',
+    make: 'make',
+    settings: 'settings',
+  },
   /** Fields of documents as a person knows them. */
   fields: {
     format: 'the name and version of its format',

@@ -10,7 +10,7 @@ export interface StoredDocument<Body = unknown> {
   readonly body: Body;
 }
 
-export type DocumentKind = 'wearer' | 'pattern' | 'cloth' | 'make' | 'settings';
+export type DocumentKind = 'wearer' | 'pattern' | 'envelope' | 'cloth' | 'make' | 'settings';
 
 /**
  * What came of asking the workroom: its answer; a refusal in words (with the version it keeps, where ours
