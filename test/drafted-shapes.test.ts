@@ -1,30 +1,32 @@
 import { describe, expect, it } from 'vitest';
 import { surveyBodies } from '../src/body/index.ts';
-import { blouseShape, housePattern, lookAtShape } from '../src/drafting/index.ts';
-import { selfIntersections } from '../src/geometry/index.ts';
-import { cutLine } from '../src/pattern/index.ts';
+import { housePatterns } from '../src/drafting/index.ts';
+import { garmentComplaints, shapeComplaints } from '../src/drafting/testing/house-harness.ts';
 import { stratified } from './oracle/bodies.ts';
 import { sharedText } from './shared-data.ts';
 
-const csv = sharedText('bodies/ansur2-women.csv');
+/** Every view of every house pattern, and the survey whose bodies it is for. */
+const asked = housePatterns.flatMap((house) =>
+  house.for === 'child' ? [] : house.views.map(({ id }) => ({ id: house.id, house, view: id, survey: house.for })),
+);
 
-describe('the shape of drafts', () => {
-  it.skipIf(csv === null)('is what a cutter would draw: the blouse for 200 surveyed women', () => {
-    const bodies = surveyBodies(stratified(csv ?? '', 200), 'women');
-    const blouse = housePattern('blouse');
-    if (!bodies.ok || !blouse) throw new Error('nothing to draft');
-    expect(bodies.value).toHaveLength(200);
-    const complaints = bodies.value.flatMap(({ row, measures }) => {
-      const garment = blouse.draft(measures);
-      if (!garment.ok) return [`row ${row}: ${garment.problem.code}`];
-      const crossed = garment.value.pieces.filter((piece) => selfIntersections(cutLine(piece)).length > 0);
-      return [
-        ...crossed.map((piece) => `row ${row}: the cut line of ${piece.id} crosses itself`),
-        ...lookAtShape(blouseShape, garment.value, measures)
-          .filter(({ ok }) => !ok)
-          .map(({ check, value }) => `row ${row}: ${check} ${value.toFixed(2)}`),
-      ];
-    });
-    expect(complaints).toEqual([]);
-  });
+describe('the shape of drafts for surveyed bodies', () => {
+  it.skipIf(sharedText('bodies/ansur2-women.csv') === null).each(asked)(
+    'is what a cutter would draw: $id, $view, for 200 $survey',
+    ({ house, view, survey }) => {
+      const csv = sharedText(`bodies/ansur2-${survey}.csv`);
+      if (csv === null) return;
+      const bodies = surveyBodies(stratified(csv, 200), survey as 'women' | 'men');
+      if (!bodies.ok) throw new Error('nothing to draft for');
+      expect(bodies.value).toHaveLength(200);
+      const complaints = bodies.value.flatMap(({ row, measures }) => {
+        const garment = house.draft(measures, { view });
+        if (!garment.ok) return [`row ${row}: ${garment.problem.code}`];
+        return [...garmentComplaints(garment.value), ...shapeComplaints(house, view, garment.value, measures)].map(
+          (complaint) => `row ${row}: ${complaint}`,
+        );
+      });
+      expect(complaints).toEqual([]);
+    },
+  );
 });

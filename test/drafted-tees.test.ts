@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { applyAlterations } from '../src/alter/index.ts';
 import { surveyBodies } from '../src/body/index.ts';
-import { housePattern, lookAtShape, teeShape } from '../src/drafting/index.ts';
+import { housePattern } from '../src/drafting/index.ts';
 import { fitPattern, patternFigures } from '../src/fit/index.ts';
-import { selfIntersections } from '../src/geometry/index.ts';
-import { cutLine, finishedGirths, outlineOf, validateGarment, walkAll } from '../src/pattern/index.ts';
+import { finishedGirths, walkAll } from '../src/pattern/index.ts';
 import { stratified } from './oracle/bodies.ts';
 import { sharedText } from './shared-data.ts';
 
@@ -21,25 +20,6 @@ describe.each(surveys)('the tee for surveyed $survey', ({ survey, house }) => {
     expect(read.value).toHaveLength(200);
     return read.value;
   };
-
-  it.skipIf(csv === null)('is drafted for 200 of them as a cutter would draw it', () => {
-    const tee = housePattern('tee');
-    const complaints = bodies().flatMap(({ row, measures }) => {
-      const garment = tee?.draft(measures);
-      if (!garment?.ok) return [`row ${row}: ${garment?.problem.code}`];
-      const crossed = garment.value.pieces.filter(
-        (piece) => selfIntersections(cutLine(piece)).length + selfIntersections(outlineOf(piece)).length > 0,
-      );
-      return [
-        ...validateGarment(garment.value).map(({ code }) => `row ${row}: ${code}`),
-        ...crossed.map((piece) => `row ${row}: ${piece.id} crosses itself`),
-        ...lookAtShape(teeShape, garment.value, measures)
-          .filter(({ ok }) => !ok)
-          .map(({ check, value }) => `row ${row}: ${check} ${value.toFixed(2)}`),
-      ];
-    });
-    expect(complaints).toEqual([]);
-  });
 
   it.skipIf(csv === null)(
     'fits them by the bust, and what is suggested can be done and gives the ease foretold',

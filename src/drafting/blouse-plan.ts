@@ -1,5 +1,6 @@
-import { completeMeasures, impossibleMeasures, type MeasureId, type Measures } from '../body/index.ts';
+import type { MeasureId, Measures } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import { type Read, readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
 import type { DraftOptions, EaseByLevel } from './types.ts';
 
@@ -26,21 +27,7 @@ const needed = [
   'handGirth',
 ] as const satisfies readonly MeasureId[];
 
-export type BlouseMeasures = Readonly<Record<(typeof needed)[number], number>>;
-
-/**
- * The measures the draft needs, those not known estimated from those that are. Refuses a measure nobody has
- * (`body.impossible`), and a body whose bust is not known: nothing could be drafted from the rest.
- */
-const read = (body: Measures): Result<BlouseMeasures> => {
-  const [impossible] = impossibleMeasures(body, 'adult');
-  if (impossible) return { ok: false, problem: impossible };
-  if (body.bustGirth === undefined) return bad('drafting.no-bust');
-  const whole = needed.every((measure) => body[measure] !== undefined)
-    ? body
-    : completeMeasures(body, 'women').measures;
-  return good(whole as BlouseMeasures);
-};
+export type BlouseMeasures = Read<(typeof needed)[number]>;
 
 const degree = Math.PI / 180;
 
@@ -141,16 +128,11 @@ const easeFor = (body: BlouseMeasures, wished: EaseByLevel, waistShare: number):
  * where taking it at its word would spoil the shape (a tape slips more easily than a shoulder blade).
  */
 export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<BlousePlan> => {
-  const measured = read(given);
+  const measured = readBody(given, needed, 'bustGirth', 'women');
   if (!measured.ok) return measured;
-  for (const [level, mm] of Object.entries(options.ease ?? {})) {
-    const range = easeRange[level];
-    if (range === undefined) return bad('drafting.no-such-level', { level });
-    if (!(mm >= range[0] && mm <= range[1])) {
-      return bad('drafting.ease-impossible', { level, ease: { mm }, low: { mm: range[0] }, high: { mm: range[1] } });
-    }
-  }
   const body = measured.value;
+  const wished = readEase(options.ease ?? {}, easeRange);
+  if (!wished.ok) return wished;
   const slope = settle(Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)), 14 * degree, 27 * degree);
   const fifth = body.neckBaseGirth / 5;
   const waistLevel = body.backWaistLength;
@@ -164,7 +146,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
     });
   }
   const waistShare = (waistLevel - armholeDepth) / (hipLevel - armholeDepth);
-  const ease = easeFor(body, options.ease ?? {}, waistShare);
+  const ease = easeFor(body, wished.value, waistShare);
   const cup = body.bustGirth - body.upperBustGirth;
   const backSlope = slope - 2 * degree;
   const frontSlope = slope + 1 * degree;

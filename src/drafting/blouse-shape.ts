@@ -18,45 +18,15 @@ import {
   turnAtDart,
 } from './shape-garment.ts';
 import { apart, asideOf, leastRadius } from './shape-measures.ts';
+import { check, smooth, sources, square } from './shape-rules.ts';
 
-const block = 'block construction as taught in manuals of metric pattern cutting';
-const truing = 'truing of joined edges, as taught in manuals of metric pattern cutting';
-const sleeve = 'set-in sleeve construction as taught in manuals of metric pattern cutting';
-const fitting = 'wearing ease as given in manuals of fitting';
-
-const check = (
-  id: string,
-  about: string,
-  source: string,
-  unit: ShapeCheck['unit'],
-  low: number,
-  high: number,
-  value: ShapeCheck['value'],
-): ShapeCheck => ({
-  id,
-  about,
-  source,
-  unit,
-  low,
-  high,
-  value,
-});
-
-/** A square corner, to half a degree. */
-const square = (id: string, piece: string, before: string, after: string): ShapeCheck =>
-  check(id, `${piece}: ${before} and ${after} meet square`, truing, 'degrees', 89.5, 90.5, (garment) =>
-    cornerBetween(garment, piece, before, after),
-  );
-
-/** No turn where a line crosses a seam, to two degrees. */
-const smooth = (id: string, about: string, seam: string, end: 0 | 1): ShapeCheck =>
-  check(id, about, truing, 'degrees', 0, 2, (garment) => turnAcross(garment, seam, end));
+const { block, truing, sleeve, fitting } = sources;
 
 /**
  * What a cutter looks at before she would cut from the blouse, by measuring the drafted pieces alone.
  */
 export const blouseShape: readonly ShapeCheck[] = [
-  check('shoulder-slope', 'Mean slope of front and back shoulder', block, 'degrees', 12, 28, (garment) =>
+  check('shoulder-slope', 'Mean slope of front and back shoulder', block, 'degrees', [12, 28], (garment) =>
     meanOf(shoulderSlope(garment, 'front'), shoulderSlope(garment, 'back')),
   ),
   check(
@@ -64,8 +34,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The front shoulder slopes more than the back',
     block,
     'degrees',
-    1,
-    8,
+    [1, 8],
     (garment) => shoulderSlope(garment, 'front') - shoulderSlope(garment, 'back'),
   ),
   check(
@@ -73,8 +42,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The front armhole is hollowed deeper than the back',
     block,
     'share',
-    0.01,
-    0.2,
+    [0.01, 0.2],
     (garment) => hollow(garment, 'front') - hollow(garment, 'back'),
   ),
   check(
@@ -82,8 +50,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'From shoulder point to underarm the front armhole is less high than the back',
     block,
     'mm',
-    8,
-    34,
+    [8, 34],
     (garment) => armholeHeight(garment, 'back') - armholeHeight(garment, 'front'),
   ),
   check(
@@ -91,8 +58,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The back armhole is as long as the front or longer: the arm hangs and reaches forward',
     block,
     'mm',
-    -8,
-    28,
+    [-8, 28],
     (garment) => edgeLength(pieceOf(garment, 'back'), 'armhole') - edgeLength(pieceOf(garment, 'front'), 'armhole'),
   ),
   check(
@@ -100,8 +66,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The side seam hangs at the side: front and back share the bust',
     block,
     'mm',
-    -4,
-    14,
+    [-4, 14],
     (garment) => levelWidth(pieceOf(garment, 'front'), 'bust') - levelWidth(pieceOf(garment, 'back'), 'bust'),
   ),
   check(
@@ -109,8 +74,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'No bend of either armhole is as tight as its seam allowance is wide',
     block,
     'mm',
-    16,
-    Number.POSITIVE_INFINITY,
+    [16, Number.POSITIVE_INFINITY],
     (garment) =>
       Math.min(leastRadius(runOf(garment, 'front', 'armhole')), leastRadius(runOf(garment, 'back', 'armhole'))),
   ),
@@ -121,7 +85,7 @@ export const blouseShape: readonly ShapeCheck[] = [
   smooth('neck-over-shoulder', 'Front and back neckline run into one another over the shoulder', 'shoulder', 0),
   smooth('cap-under-arm', 'Both halves of the cap run into one another under the arm', 'underarm', 0),
   smooth('hem-over-side', 'The hem runs on across the side seam', 'side', 1),
-  check('sleeve-hem-over-seam', 'The sleeve hem turns little across its seam', truing, 'degrees', 0, 9, (garment) =>
+  check('sleeve-hem-over-seam', 'The sleeve hem turns little across its seam', truing, 'degrees', [0, 9], (garment) =>
     turnAcross(garment, 'underarm', 1),
   ),
   square('neck-square-front', 'front', 'centre-front', 'neck'),
@@ -135,8 +99,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Both halves of the cap are one curve at the top',
     sleeve,
     'degrees',
-    179.5,
-    180.5,
+    [179.5, 180.5],
     (garment) => cornerBetween(garment, 'sleeve', 'cap-front', 'cap-back'),
   ),
   check(
@@ -144,8 +107,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Cap height over the mean height of the armholes',
     sleeve,
     'share',
-    0.6,
-    0.85,
+    [0.6, 0.85],
     (garment) => capHeight(garment) / meanOf(armholeHeight(garment, 'front'), armholeHeight(garment, 'back')),
   ),
   check(
@@ -153,8 +115,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The cap is hollower in front than behind',
     sleeve,
     'mm',
-    1,
-    12,
+    [1, 12],
     (garment) => capHollow(garment, 'cap-front') - capHollow(garment, 'cap-back'),
   ),
   check(
@@ -162,33 +123,36 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Each half of the cap changes from hollow to round once',
     sleeve,
     'count',
-    2,
-    2,
+    [2, 2],
     (garment) => edgeBend(garment, 'sleeve', 'cap-front') + edgeBend(garment, 'sleeve', 'cap-back'),
   ),
-  check('head-ease', 'Sleeve-head ease for general woven cloth', sleeve, 'mm', 15, 35, headEase),
+  check('head-ease', 'Sleeve-head ease for general woven cloth', sleeve, 'mm', [15, 35], headEase),
   check(
     'neck-bends',
     'No stray bend in either neckline',
     block,
     'count',
-    0,
-    0,
+    [0, 0],
     (garment) => edgeBend(garment, 'front', 'neck') + edgeBend(garment, 'back', 'neck'),
   ),
-  check('neck-bend-even', 'The back neckline turns up to the shoulder without a hook', block, 'mm', 11, 90, (garment) =>
-    leastRadius(runOf(garment, 'back', 'neck')),
+  check(
+    'neck-bend-even',
+    'The back neckline turns up to the shoulder without a hook',
+    block,
+    'mm',
+    [11, 90],
+    (garment) => leastRadius(runOf(garment, 'back', 'neck')),
   ),
-  check('armhole-bends', 'At most one change of bend in an armhole', block, 'count', 0, 1, (garment) =>
+  check('armhole-bends', 'At most one change of bend in an armhole', block, 'count', [0, 1], (garment) =>
     Math.max(edgeBend(garment, 'front', 'armhole'), edgeBend(garment, 'back', 'armhole')),
   ),
-  check('dart-legs', 'Legs of both darts are equal', block, 'mm', 0, 0.1, (garment) =>
+  check('dart-legs', 'Legs of both darts are equal', block, 'mm', [0, 0.1], (garment) =>
     Math.max(legsApart(pieceOf(garment, 'front'), 'bust'), legsApart(pieceOf(garment, 'back'), 'shoulder')),
   ),
-  check('dart-short', 'The bust dart ends short of the bust point', block, 'mm', 20, 40, (garment) =>
+  check('dart-short', 'The bust dart ends short of the bust point', block, 'mm', [20, 40], (garment) =>
     distance(dartOf(pieceOf(garment, 'front'), 'bust').point, landmarkIn(garment, 'front', 'bust-point')),
   ),
-  check('dart-aims', 'The middle of the bust dart aims at the bust point', block, 'mm', 0, 1, (garment) => {
+  check('dart-aims', 'The middle of the bust dart aims at the bust point', block, 'mm', [0, 1], (garment) => {
     const { point, legs } = dartOf(pieceOf(garment, 'front'), 'bust');
     const mouth = { x: meanOf(legs[0].x, legs[1].x), y: meanOf(legs[0].y, legs[1].y) };
     return asideOf(landmarkIn(garment, 'front', 'bust-point'), point, mouth);
@@ -198,8 +162,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The bust dart takes in neither a sliver nor a gore',
     block,
     'mm',
-    20,
-    65,
+    [20, 65],
     (garment) => dartOf(pieceOf(garment, 'front'), 'bust').intake,
   ),
   check(
@@ -207,8 +170,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The side seam is smooth where the bust dart is stitched',
     truing,
     'degrees',
-    0,
-    2,
+    [0, 2],
     (garment) => turnAtDart(garment, 'front', 'side', 'bust'),
   ),
   check(
@@ -216,8 +178,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The back shoulder is straight where its dart is stitched',
     truing,
     'degrees',
-    0,
-    2,
+    [0, 2],
     (garment) => turnAtDart(garment, 'back', 'shoulder', 'shoulder'),
   ),
   check(
@@ -225,24 +186,29 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The back neck is as wide as the front or a little wider',
     block,
     'mm',
-    0,
-    8,
+    [0, 8],
     (garment) => landmarkIn(garment, 'back', 'neck-point').x - landmarkIn(garment, 'front', 'neck-point').x,
   ),
-  check('neck-deeper-in-front', 'Depth of the front neck over that of the back', block, 'share', 2.5, 6, (garment) => {
-    const depth = (piece: string) => {
-      const { minY, maxY } = pathBounds(runOf(garment, piece, 'neck'));
-      return maxY - minY;
-    };
-    return depth('front') / depth('back');
-  }),
+  check(
+    'neck-deeper-in-front',
+    'Depth of the front neck over that of the back',
+    block,
+    'share',
+    [2.5, 6],
+    (garment) => {
+      const depth = (piece: string) => {
+        const { minY, maxY } = pathBounds(runOf(garment, piece, 'neck'));
+        return maxY - minY;
+      };
+      return depth('front') / depth('back');
+    },
+  ),
   check(
     'neck-round',
     'The finished neckline over the base of the neck',
     fitting,
     'share',
-    1,
-    1.2,
+    [1, 1.2],
     (garment, body) =>
       (2 * (edgeLength(pieceOf(garment, 'front'), 'neck') + edgeLength(pieceOf(garment, 'back'), 'neck'))) /
       (body.neckBaseGirth ?? 0),
@@ -252,8 +218,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The bust point lies well inside the across-front line',
     block,
     'mm',
-    30,
-    140,
+    [30, 140],
     (garment) => landmarkIn(garment, 'front', 'across-front').x - landmarkIn(garment, 'front', 'bust-point').x,
   ),
   check(
@@ -261,8 +226,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The shoulder point stands outside both across lines',
     block,
     'mm',
-    5,
-    45,
+    [5, 45],
     (garment) =>
       Math.min(
         landmarkIn(garment, 'front', 'shoulder-point').x - landmarkIn(garment, 'front', 'across-front').x,
@@ -274,11 +238,10 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Across the front it is narrower than across the back',
     block,
     'mm',
-    2,
-    40,
+    [2, 40],
     (garment) => landmarkIn(garment, 'back', 'across-back').x - landmarkIn(garment, 'front', 'across-front').x,
   ),
-  check('underarm-seams', 'Both underarm seams of the sleeve are equal', sleeve, 'mm', 0, 0.1, (garment) =>
+  check('underarm-seams', 'Both underarm seams of the sleeve are equal', sleeve, 'mm', [0, 0.1], (garment) =>
     Math.abs(
       edgeLength(pieceOf(garment, 'sleeve'), 'underarm-front') -
         edgeLength(pieceOf(garment, 'sleeve'), 'underarm-back'),
@@ -289,8 +252,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Front share of the sleeve at the underarm line: half or a little less, as of the armhole',
     sleeve,
     'share',
-    0.44,
-    0.51,
+    [0.44, 0.51],
     (garment) => {
       const top = landmarkIn(garment, 'sleeve', 'cap-top').x;
       const front = top - landmarkIn(garment, 'sleeve', 'underarm-front').x;
@@ -302,8 +264,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The sleeve hem less the girth of the hand',
     fitting,
     'mm',
-    10,
-    150,
+    [10, 150],
     (garment, body) => edgeLength(pieceOf(garment, 'sleeve'), 'hem') - (body.handGirth ?? 0),
   ),
   check(
@@ -311,8 +272,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The sleeve leaves the bent elbow its least ease',
     fitting,
     'mm',
-    40,
-    160,
+    [40, 160],
     (garment, body) => levelWidth(pieceOf(garment, 'sleeve'), 'elbow') - (body.elbowGirth ?? 0),
   ),
   check(
@@ -320,8 +280,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'Armhole girth over bust girth',
     block,
     'share',
-    0.38,
-    0.54,
+    [0.38, 0.54],
     (garment, body) =>
       (edgeLength(pieceOf(garment, 'front'), 'armhole') + edgeLength(pieceOf(garment, 'back'), 'armhole')) /
       (body.bustGirth ?? 0),
@@ -331,8 +290,7 @@ export const blouseShape: readonly ShapeCheck[] = [
     'The front facing is a band of even width: widest over narrowest',
     block,
     'share',
-    1,
-    1.7,
+    [1, 1.7],
     (garment) => {
       const band = apart(runOf(garment, 'front-facing', 'outer'), runOf(garment, 'front', 'neck'));
       return band.most / band.least;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Measures } from '../body/index.ts';
-import { type Cubic, pathToSvg, selfIntersections, tolerance } from '../geometry/index.ts';
+import { pathToSvg, tolerance } from '../geometry/index.ts';
 import {
   cutLine,
   edgeLength,
@@ -10,16 +10,14 @@ import {
   type Piece,
   pieceOf,
   validateGarment,
-  walkAll,
 } from '../pattern/index.ts';
 import { sentence } from '../words/index.ts';
 import { blouse } from './blouse.ts';
-import { blouseShape } from './blouse-shape.ts';
 import { womenChart } from './chart-women.ts';
 import { housePattern, housePatterns } from './house.ts';
-import { lookAtShape } from './shape-check.ts';
+import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { bent, changedPiece } from './testing/spoiled.ts';
 
-const pattern = blouse.pattern();
 const middle = womenChart[4]?.body as Measures;
 
 const drafted = (body: Measures, ease = {}): Garment => {
@@ -29,9 +27,7 @@ const drafted = (body: Measures, ease = {}): Garment => {
 };
 
 const complaints = (garment: Garment, body: Measures): readonly string[] =>
-  lookAtShape(blouseShape, garment, body)
-    .filter(({ ok }) => !ok)
-    .map(({ check, value }) => `${check} ${value.toFixed(2)}`);
+  shapeComplaints(blouse, 'long', garment, body);
 
 describe('the women’s chart', () => {
   it('runs from 800 to 1220 of bust in ten sizes, every measure known and none shrinking', () => {
@@ -50,86 +46,9 @@ describe('the women’s chart', () => {
   });
 });
 
+describeHousePattern(blouse, { gradedBy: 'bustGirth' });
+
 describe('the blouse', () => {
-  it('is drafted in every size of its chart: valid, walking, without crossing itself', () => {
-    expect(pattern.sizes).toHaveLength(10);
-    for (const { id, garment } of pattern.sizes) {
-      expect(validateGarment(garment), id).toEqual([]);
-      for (const walk of walkAll(garment)) {
-        expect(walk.meets, `${id} ${walk.seam.id} ${walk.difference}`).toBe(true);
-        expect(
-          walk.notches.filter(({ meets }) => !meets),
-          `${id} ${walk.seam.id}`,
-        ).toEqual([]);
-      }
-      for (const piece of garment.pieces) {
-        expect(selfIntersections(outlineOf(piece)), `${id} ${piece.id}`).toEqual([]);
-        expect(selfIntersections(cutLine(piece)), `${id} ${piece.id} cut`).toEqual([]);
-      }
-    }
-  });
-
-  it('has the finished girths it states, in every size', () => {
-    for (const { id, body, garment } of pattern.sizes) {
-      const ease = blouse.ease(body);
-      if (!ease.ok) throw new Error(ease.problem.code);
-      for (const { level, measure, finished } of finishedGirths(garment)) {
-        const stated = (body[measure] ?? 0) + (ease.value[level] ?? Number.NaN);
-        expect(Math.abs(finished - stated), `${id} ${level}`).toBeLessThanOrEqual(tolerance.girth);
-      }
-      expect(ease.value.waist).toBeGreaterThanOrEqual(60);
-      expect(ease.value.bust).toBe(90);
-    }
-  });
-
-  it('looks as a cutter would draw it, in every size', () => {
-    expect(blouseShape.length).toBeGreaterThanOrEqual(12);
-    for (const { id, body, garment } of pattern.sizes) expect(complaints(garment, body), `size ${id}`).toEqual([]);
-  });
-
-  it('has the same edges, curves, notches, darts, levels and landmarks in every size', () => {
-    const bones = ({ pieces }: Garment) =>
-      pieces.map((piece) => ({
-        id: piece.id,
-        runs: piece.runs.map((run) => [
-          run.kind === 'edge' ? run.edge : run.dart,
-          run.path.map(({ kind }) => kind).join(),
-        ]),
-        marks: [piece.edges, piece.notches, piece.darts, piece.levels, piece.landmarks, piece.lines].map((marks) =>
-          marks.map(({ id }) => id),
-        ),
-      }));
-    const first = bones(pattern.sizes[0]?.garment as Garment);
-    for (const { garment } of pattern.sizes) expect(bones(garment)).toEqual(first);
-  });
-
-  it('grows evenly: what an edge gains for each mm of bust is much the same from size to size', () => {
-    const busts = womenChart.map(({ body }) => body.bustGirth ?? 0);
-    const whole = (busts.at(-1) ?? 0) - (busts[0] ?? 0);
-    for (const [edge, piece] of [
-      ['neck', 'front'],
-      ['shoulder', 'front'],
-      ['armhole', 'front'],
-      ['hem', 'front'],
-      ['neck', 'back'],
-      ['shoulder', 'back'],
-      ['armhole', 'back'],
-      ['hem', 'back'],
-      ['cap-front', 'sleeve'],
-      ['cap-back', 'sleeve'],
-    ] as const) {
-      const lengths = pattern.sizes.map(({ garment }) => edgeLength(pieceOf(garment, piece), edge));
-      const mean = ((lengths.at(-1) ?? 0) - (lengths[0] ?? 0)) / whole;
-      expect(mean, `${piece} ${edge}`).toBeGreaterThan(0);
-      lengths.slice(1).forEach((mm, i) => {
-        const step = (busts[i + 1] ?? 0) - (busts[i] ?? 0);
-        const strays = Math.abs(mm - (lengths[i] ?? 0) - mean * step);
-        // The chart is in whole mm, and a step of 40 to 60 of bust.
-        expect(strays, `${piece} ${edge}, size ${i + 2}`).toBeLessThan(1 + 0.2 * mean * step);
-      });
-    }
-  });
-
   it('carries the allowances of the house', () => {
     const of = (piece: string, edge: string) =>
       pieceOf(drafted(middle), piece).edges.find(({ id }) => id === edge) ?? null;
@@ -183,7 +102,7 @@ describe('the blouse', () => {
       expect(sentence(result.problem, 'cm').message, result.problem.code).not.toMatch(/no words for it|[{]/);
       return result.problem.code;
     };
-    expect(refused({ hipGirth: 1000 })).toBe('drafting.no-bust');
+    expect(refused({ hipGirth: 1000 })).toBe('drafting.no-measure');
     expect(refused({ ...middle, bustGirth: 95 })).toBe('body.impossible');
     expect(refused({ ...middle, bustGirth: Number.NaN })).toBe('body.impossible');
     expect(refused({ ...middle, backWaistLength: 260 })).toBe('drafting.levels-too-close');
@@ -218,28 +137,7 @@ describe('the blouse', () => {
 });
 
 describe('the shape checks', () => {
-  const changed = (change: (piece: Piece) => Piece, id: string): Garment => {
-    const garment = drafted(middle);
-    return { ...garment, pieces: garment.pieces.map((piece) => (piece.id === id ? change(piece) : piece)) };
-  };
-  /** Moves one handle of one curve of an edge. */
-  const bent =
-    (edge: string, which: number, handle: 'control1' | 'control2', x: number, y: number) => (piece: Piece) => ({
-      ...piece,
-      runs: piece.runs.map((run) =>
-        run.kind === 'edge' && run.edge === edge
-          ? {
-              ...run,
-              path: run.path.map((segment, i) => {
-                const curve = segment as Cubic;
-                return i === which
-                  ? { ...curve, [handle]: { x: curve[handle].x + x, y: curve[handle].y + y } }
-                  : segment;
-              }),
-            }
-          : run,
-      ),
-    });
+  const changed = (change: (piece: Piece) => Piece, id: string): Garment => changedPiece(drafted(middle), id, change);
   const found = (garment: Garment) => complaints(garment, middle).join();
 
   it('see a neckline that comes to a point, an armhole that meets the shoulder askew, a cap that is not level', () => {

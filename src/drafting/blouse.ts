@@ -1,53 +1,25 @@
 import type { Measures } from '../body/index.ts';
-import { tolerance } from '../geometry/index.ts';
-import {
-  finishedGirths,
-  type Garment,
-  type Girth,
-  type Pattern,
-  type Seam,
-  type SeamSide,
-  walkAll,
-} from '../pattern/index.ts';
-import { bad, good, type Result } from '../units/index.ts';
+import type { Garment, Girth, Seam, SeamSide } from '../pattern/index.ts';
+import { good, type Result } from '../units/index.ts';
+import { blouseWords } from '../words/index.ts';
 import { backPiece, frontPiece } from './blouse-body-pieces.ts';
 import { type BlouseDraft, settleBlouse } from './blouse-fit.ts';
 import { planBlouse } from './blouse-plan.ts';
+import { blouseShape } from './blouse-shape.ts';
 import { headEase } from './blouse-sleeve.ts';
 import { backFacing, frontFacing, sleevePiece } from './blouse-small-pieces.ts';
 import { womenChart } from './chart-women.ts';
-import type { DraftOptions, EaseByLevel, HousePattern } from './types.ts';
-
-const side = (piece: string, edge: string, reversed = false): SeamSide => ({ piece, edge, reversed });
-
-const plain = (id: string, a: SeamSide, b: SeamSide, notches: Seam['notches'] = []): Seam => ({
-  id,
-  a,
-  b,
-  easeMin: 0,
-  easeMax: 0,
-  how: 'plain',
-  notches,
-});
+import { type Drafted, defineHousePattern } from './define.ts';
+import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
+import { hangSleeve, pieceShape } from './sketch.ts';
+import type { EaseByLevel, HousePattern } from './types.ts';
 
 /** Ease around the cap may move by this between front and back while the whole stays within 15–35. */
-const capSeam = (id: string, a: SeamSide, b: SeamSide, ease: number, notches: Seam['notches']): Seam => ({
-  id,
-  a,
-  b,
-  easeMin: ease - 4,
-  easeMax: ease + 5,
-  how: 'eased',
-  notches,
-});
+const capSeam = (id: string, a: SeamSide, b: SeamSide, ease: number, notches: Seam['notches']): Seam =>
+  longer('eased', id, a, b, [ease - 4, ease + 5], notches);
 
 const seams: readonly Seam[] = [
-  {
-    ...plain('shoulder', side('back', 'shoulder'), side('front', 'shoulder')),
-    easeMin: 0,
-    easeMax: 6,
-    how: 'eased',
-  },
+  longer('eased', 'shoulder', side('back', 'shoulder'), side('front', 'shoulder'), [0, 6]),
   plain('side', side('front', 'side'), side('back', 'side'), [
     ['waist', 'waist'],
     ['hem', 'hem'],
@@ -72,21 +44,11 @@ const seams: readonly Seam[] = [
   plain('facing-shoulder', side('back-facing', 'shoulder'), side('front-facing', 'shoulder')),
 ];
 
-const roundBody = (level: string, measure: Girth['measure']): Girth => ({
-  level,
-  measure,
-  around: 'body',
-  pieces: [
-    { piece: 'front', factor: 2 },
-    { piece: 'back', factor: 2 },
-  ],
-});
-
 const girths: readonly Girth[] = [
-  roundBody('bust', 'bustGirth'),
-  roundBody('waist', 'waistGirth'),
-  roundBody('hip', 'hipGirth'),
-  { level: 'upper-arm', measure: 'upperArmGirth', around: 'limb', pieces: [{ piece: 'sleeve', factor: 1 }] },
+  roundBody('bust', 'bustGirth', ['front', 'back']),
+  roundBody('waist', 'waistGirth', ['front', 'back']),
+  roundBody('hip', 'hipGirth', ['front', 'back']),
+  roundLimb('upper-arm', 'upperArmGirth', ['sleeve']),
 ];
 
 const assemble = ({ plan, bodice, sleeve }: BlouseDraft): Garment => ({
@@ -101,73 +63,42 @@ const assemble = ({ plan, bodice, sleeve }: BlouseDraft): Garment => ({
   girths,
 });
 
-const settled = (body: Measures, options?: DraftOptions): Result<BlouseDraft> => {
-  const plan = planBlouse(body, options);
-  return plan.ok ? settleBlouse(plan.value) : plan;
-};
-
-/**
- * Whether the draft came out as stated: every seam walks, every girth is body + ease. Measures that contradict one
- * another can be drafted from step by step and still not make a garment.
- */
-const cameOut = (garment: Garment, body: Measures, ease: EaseByLevel): boolean =>
-  walkAll(garment).every(({ meets }) => meets) &&
-  finishedGirths(garment).every(({ level, measure, finished }) => {
-    const wanted = (body[measure] ?? finished) + (ease[level] ?? 0);
-    return body[measure] === undefined || Math.abs(finished - wanted) <= tolerance.girth;
-  });
-
 /**
  * Drafts the blouse for one body. See `draftBodice` and `draftSleeve` for the construction, step by step.
- * Problems: `body.impossible`, `drafting.no-bust`, `drafting.levels-too-close`,
+ * Problems: `body.impossible`, `drafting.no-measure`, `drafting.levels-too-close`,
  * `drafting.bust-points-too-far-apart`, `drafting.bodice-cannot-fit`, `drafting.cap-cannot-fit`,
  * `drafting.measures-contradict`, and those of the ease asked for.
  */
-export const draftBlouse = (body: Measures, options?: DraftOptions): Result<Garment> => {
-  const draft = settled(body, options);
-  if (!draft.ok) return draft;
-  const garment = assemble(draft.value);
-  return cameOut(garment, body, draft.value.plan.ease) ? good(garment) : bad('drafting.measures-contradict');
+const draftBlouse = (body: Measures, ease: EaseByLevel): Result<Drafted> => {
+  const plan = planBlouse(body, { ease });
+  if (!plan.ok) return plan;
+  const draft = settleBlouse(plan.value);
+  return draft.ok ? good({ garment: assemble(draft.value), ease: draft.value.plan.ease }) : draft;
 };
 
-const blouseEase = (body: Measures, options?: DraftOptions): Result<EaseByLevel> => {
-  const draft = settled(body, options);
-  return draft.ok ? good(draft.value.plan.ease) : draft;
-};
-
-const about =
-  'A woven blouse to the hip: round neck with facings, side bust dart, back shoulder dart, centre-back zip, long set-in sleeve. Semi-fitted by its side seams.';
-
-const blousePattern = (): Pattern => ({
-  format: 'easewright-pattern/1',
+export const blouse: HousePattern = defineHousePattern({
   id: 'blouse',
-  name: 'Blouse',
-  about,
+  words: blouseWords,
   for: 'women',
   kind: 'top',
-  draftedCup: 50,
+  estimatedAfter: 'women',
+  chart: womenChart,
+  cups: [20, 50, 80, 110],
   draftedStature: 1680,
-  cloth: {
+  cloth: () => ({
     structure: 'woven',
     weight: [80, 180],
     stretch: 0,
     cloths: ['poplin', 'lawn', 'chambray', 'viscose', 'crepe', 'fine linen', 'silk'],
-  },
-  notions: ['concealed zip 550 mm', 'interfacing, light'],
-  sizes: womenChart.map(({ id, body }) => {
-    const garment = draftBlouse(body);
-    if (!garment.ok) throw new Error(`Size ${id} of the blouse cannot be drafted: ${garment.problem.code}`);
-    return { id, body, garment: garment.value };
+  }),
+  notions: () => [
+    { what: 'concealed-zip', along: [{ piece: 'back', edge: 'centre-back', times: 1, from: 'zip-end' }] },
+    { what: 'interfacing' },
+  ],
+  draft: (body, _view, ease) => draftBlouse(body, ease),
+  shape: () => blouseShape,
+  sketch: (garment) => ({
+    front: [hangSleeve(garment, 'front'), pieceShape(garment, 'front')],
+    back: [hangSleeve(garment, 'back'), pieceShape(garment, 'back')],
   }),
 });
-
-export const blouse: HousePattern = {
-  id: 'blouse',
-  name: 'Blouse',
-  about,
-  for: 'women',
-  chart: womenChart,
-  ease: blouseEase,
-  draft: draftBlouse,
-  pattern: blousePattern,
-};

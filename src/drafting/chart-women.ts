@@ -1,4 +1,5 @@
-import type { MeasureId, Measures } from '../body/index.ts';
+import type { MeasureId } from '../body/index.ts';
+import { chartOf, type Growth } from './chart.ts';
 import type { ChartSize } from './types.ts';
 
 /** Bust girths of the sizes, mm: 40 apart where a finger's breadth of ease would be noticed, wider as the body grows. */
@@ -6,9 +7,6 @@ const busts = [800, 840, 880, 920, 960, 1000, 1050, 1100, 1160, 1220] as const;
 
 /** The bust the middle column of every rule is written for, mm. */
 const middleBust = 920;
-
-/** A measure at the middle size, and how much it grows for each mm of bust. */
-type Growth = readonly [middle: number, perBust: number];
 
 /**
  * Our own chart. One stature: sizes are girths, and lengths are altered to the person. So lengths along
@@ -64,16 +62,5 @@ const growths: Readonly<Record<MeasureId, Growth>> = {
   hipDepth: [226, 0.3],
 };
 
-const bodyAt = (bust: number): Measures =>
-  Object.fromEntries(
-    Object.entries(growths).map(([measure, [middle, perBust]]) => [
-      measure,
-      Math.round(middle + perBust * (bust - middleBust)),
-    ]),
-  );
-
-/** The women's sizes, smallest first. */
-export const womenChart: readonly ChartSize[] = busts.map((bust, index) => ({
-  id: String(index + 1),
-  body: bodyAt(bust),
-}));
+/** The women’s sizes, smallest first. */
+export const womenChart: readonly ChartSize[] = chartOf(busts, middleBust, growths);

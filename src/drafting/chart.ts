@@ -1,21 +1,42 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import type { ChartSize } from './types.ts';
 
-/** A measure at the chart's middle, mm, and how much it grows for each mm of bust. */
-export type Growth = readonly [middle: number, perBust: number];
+/** A measure at the chart's middle, mm, and how much it grows for each mm of the measure the chart is graded by. */
+export type Growth = readonly [middle: number, per: number];
 
-/** A chart of sizes numbered from 1: one body for each bust girth, every measure at its own share of the bust's growth, whole mm. */
+/** A chart of sizes: one body for each value of the measure it is graded by, every other measure at its own share of that growth, whole mm. */
 export const chartOf = (
-  busts: readonly number[],
-  middleBust: number,
+  gradedBy: readonly number[],
+  middle: number,
   growths: Readonly<Record<MeasureId, Growth>>,
+  name: (value: number, index: number) => string = (_value, index) => String(index + 1),
 ): readonly ChartSize[] =>
-  busts.map((bust, index) => ({
-    id: String(index + 1),
+  gradedBy.map((value, index) => ({
+    id: name(value, index),
     body: Object.fromEntries(
-      Object.entries(growths).map(([measure, [middle, perBust]]) => [
-        measure,
-        Math.round(middle + perBust * (bust - middleBust)),
-      ]),
+      Object.entries(growths).map(([measure, [at, per]]) => [measure, Math.round(at + per * (value - middle))]),
     ) as Measures,
   }));
+
+/**
+ * The same body with another cup (bust girth − upper bust girth, mm). Upper bust, back and shoulders stay; the bust,
+ * and what lies over it, change: of each mm of bust a quarter more front waist length and three twentieths more bust
+ * depth (the front goes over a deeper curve), a tenth more bust span, a twentieth across the front. So multi-cup
+ * patterns are drafted by the alteration of a full bust, as manuals of fitting give it: about as much length in all
+ * as width on one front.
+ */
+export const bodyWithCup = (body: Measures, cup: number): Measures => {
+  const { bustGirth = 0, upperBustGirth = 0 } = body;
+  const more = upperBustGirth + cup - bustGirth;
+  const by = (measure: MeasureId, share: number): Measures =>
+    body[measure] === undefined ? {} : { [measure]: Math.round((body[measure] ?? 0) + share * more) };
+  return {
+    ...body,
+    bustGirth: upperBustGirth + cup,
+    ...by('frontWaistLength', 0.25),
+    ...by('bustDepth', 0.15),
+    ...by('bustSpan', 0.1),
+    ...by('acrossFront', 0.05),
+    ...by('chestDepth', 0.25),
+  };
+};

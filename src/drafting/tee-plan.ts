@@ -1,5 +1,6 @@
-import { completeMeasures, impossibleMeasures, type MeasureId, type Measures, type Survey } from '../body/index.ts';
+import type { MeasureId, Measures, Survey } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import { type Read, readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
 import type { DraftOptions, EaseByLevel } from './types.ts';
 
@@ -25,19 +26,7 @@ const needed = [
   'headGirth',
 ] as const satisfies readonly MeasureId[];
 
-export type TeeMeasures = Readonly<Record<(typeof needed)[number], number>>;
-
-/**
- * The measures the draft needs, those not known estimated from those that are, after the survey's women or
- * men. Refuses a measure nobody has (`body.impossible`), and a body whose bust is not known.
- */
-const read = (body: Measures, survey: Survey): Result<TeeMeasures> => {
-  const [impossible] = impossibleMeasures(body, 'adult');
-  if (impossible) return { ok: false, problem: impossible };
-  if (body.bustGirth === undefined) return bad('drafting.no-bust');
-  const whole = needed.every((measure) => body[measure] !== undefined) ? body : completeMeasures(body, survey).measures;
-  return good(whole as TeeMeasures);
-};
+export type TeeMeasures = Read<(typeof needed)[number]>;
 
 const degree = Math.PI / 180;
 
@@ -156,17 +145,11 @@ const easeFor = (body: TeeMeasures, wished: EaseByLevel, waistShare: number): Ea
   };
 };
 
-const refusedEase = (body: TeeMeasures, wished: EaseByLevel): Result<EaseByLevel> => {
-  for (const [level, mm] of Object.entries(wished)) {
-    const known = levels[level];
-    if (known === undefined) return bad('drafting.no-such-level', { level });
-    const [low, high] = [leastEase(body[known[0]]), known[1]];
-    if (!(mm >= low && mm <= high)) {
-      return bad('drafting.ease-impossible', { level, ease: { mm }, low: { mm: low }, high: { mm: high } });
-    }
-  }
-  return good(wished);
-};
+/** From the least a body may be given to the most, by level. */
+const easeRanges = (body: TeeMeasures): Readonly<Record<string, readonly [number, number]>> =>
+  Object.fromEntries(
+    Object.entries(levels).map(([level, [measure, most]]) => [level, [leastEase(body[measure]), most] as const]),
+  );
 
 /**
  * From measures and ease to the numbers of the draft. Nothing depends on whose chart the body is from: what
@@ -175,10 +158,10 @@ const refusedEase = (body: TeeMeasures, wished: EaseByLevel): Result<EaseByLevel
  * length of front and back at the side, no darts.
  */
 export const planTee = (given: Measures, survey: Survey, options: DraftOptions = {}): Result<TeePlan> => {
-  const measured = read(given, survey);
+  const measured = readBody(given, needed, 'bustGirth', survey);
   if (!measured.ok) return measured;
   const body = measured.value;
-  const wished = refusedEase(body, options.ease ?? {});
+  const wished = readEase(options.ease ?? {}, easeRanges(body));
   if (!wished.ok) return wished;
   const bodySlope = Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6));
   const slope = settle(bodySlope - straighter, 13 * degree, 25 * degree);

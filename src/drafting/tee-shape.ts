@@ -1,4 +1,4 @@
-import { type Path, pathBounds, segmentCurvatureAt } from '../geometry/index.ts';
+import { pathBounds } from '../geometry/index.ts';
 import { edgeLength, type Garment, levelWidth, pieceOf } from '../pattern/index.ts';
 import type { ShapeCheck } from './shape-check.ts';
 import {
@@ -15,38 +15,11 @@ import {
   shoulderSlope,
   turnAcross,
 } from './shape-garment.ts';
+import { leastRadius } from './shape-measures.ts';
+import { smooth, sources, square } from './shape-rules.ts';
 import { band, stretchNeeded } from './tee-plan.ts';
 
-const block = 'block construction as taught in manuals of metric pattern cutting';
-const truing = 'truing of joined edges, as taught in manuals of metric pattern cutting';
-const sleeve = 'set-in sleeve construction as taught in manuals of metric pattern cutting';
-const fitting = 'wearing ease as given in manuals of fitting';
-const knit = 'blocks and bands for knits, as taught in manuals of cutting and sewing knitted cloth';
-
-/** How many places along a curve are looked at. */
-const looks = 48;
-
-/** A square corner, to half a degree. */
-const square = (id: string, piece: string, before: string, after: string): ShapeCheck => ({
-  id,
-  about: `${piece}: ${before} and ${after} meet square`,
-  source: truing,
-  unit: 'degrees',
-  low: 89.5,
-  high: 90.5,
-  value: (garment) => cornerBetween(garment, piece, before, after),
-});
-
-/** No turn where a line crosses a seam, to two degrees. */
-const smooth = (id: string, about: string, seam: string, end: 0 | 1): ShapeCheck => ({
-  id,
-  about,
-  source: truing,
-  unit: 'degrees',
-  low: 0,
-  high: 2,
-  value: (garment) => turnAcross(garment, seam, end),
-});
+const { block, sleeve, fitting, knit } = sources;
 
 const length = (garment: Garment, piece: string, edge: string): number => edgeLength(pieceOf(garment, piece), edge);
 
@@ -62,15 +35,6 @@ const neckDepth = (garment: Garment, piece: string): number => {
 };
 
 const armholes = (garment: Garment): number => length(garment, 'front', 'armhole') + length(garment, 'back', 'armhole');
-
-/** Radius of a path's tightest bend, looked for at its places in turn. */
-const tightest = (path: Path): number =>
-  1 /
-  Math.max(
-    ...path.flatMap((segment) =>
-      Array.from({ length: looks + 1 }, (_, i) => Math.abs(segmentCurvatureAt(segment, i / looks))),
-    ),
-  );
 
 const standsOut = (garment: Garment, piece: 'front' | 'back'): number =>
   landmarkIn(garment, piece, 'shoulder-point').x - landmarkIn(garment, piece, `across-${piece}`).x;
@@ -157,7 +121,7 @@ export const teeShape: readonly ShapeCheck[] = [
   {
     id: 'sleeve-hem-over-seam',
     about: 'The sleeve hem turns little across its seam',
-    source: truing,
+    source: sources.truing,
     unit: 'degrees',
     low: 0,
     high: 9,
@@ -197,7 +161,7 @@ export const teeShape: readonly ShapeCheck[] = [
     low: 9,
     high: 80,
     value: (garment) =>
-      Math.min(tightest(runOf(garment, 'front', 'armhole')), tightest(runOf(garment, 'back', 'armhole'))),
+      Math.min(leastRadius(runOf(garment, 'front', 'armhole')), leastRadius(runOf(garment, 'back', 'armhole'))),
   },
   {
     id: 'side-bends',

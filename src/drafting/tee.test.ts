@@ -1,31 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import type { Measures } from '../body/index.ts';
-import { type Cubic, pathToSvg, selfIntersections, tolerance } from '../geometry/index.ts';
+import { pathToSvg, tolerance } from '../geometry/index.ts';
 import {
   cutLine,
   edgeLength,
   finishedGirths,
   type Garment,
-  landmarkOf,
   outlineOf,
   type Piece,
   pieceOf,
-  readPattern,
   validateGarment,
   walkAll,
-  writePattern,
 } from '../pattern/index.ts';
 import { sentence } from '../words/index.ts';
 import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
-import { housePattern } from './house.ts';
-import { lookAtShape } from './shape-check.ts';
-import { draftTee, tee, teeMen } from './tee.ts';
-import { teeShape } from './tee-shape.ts';
+import { tee, teeMen } from './tee.ts';
+import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { bent, changedPiece } from './testing/spoiled.ts';
 import type { HousePattern } from './types.ts';
 
 const both: readonly HousePattern[] = [tee, teeMen];
-const patterns = both.map((house) => ({ house, pattern: house.pattern() }));
 const woman = womenChart[4]?.body as Required<Measures>;
 const man = menChart[4]?.body as Required<Measures>;
 
@@ -36,9 +31,7 @@ const drafted = (body: Measures, ease = {}): Garment => {
 };
 
 const complaints = (garment: Garment, body: Measures): readonly string[] =>
-  lookAtShape(teeShape, garment, body)
-    .filter(({ ok }) => !ok)
-    .map(({ check, value }) => `${check} ${value.toFixed(2)}`);
+  shapeComplaints(tee, 'short', garment, body);
 
 describe('the men’s chart', () => {
   it('runs from 880 to 1300 of chest in ten sizes, every measure known and none shrinking', () => {
@@ -55,115 +48,8 @@ describe('the men’s chart', () => {
   });
 });
 
-describe.each(patterns)('$house.name', ({ house, pattern }) => {
-  it('is drafted in every size of its chart: valid, walking, without crossing itself', () => {
-    expect(pattern.sizes.length).toBeGreaterThanOrEqual(9);
-    for (const { id, garment } of pattern.sizes) {
-      expect(validateGarment(garment), id).toEqual([]);
-      for (const walk of walkAll(garment)) {
-        expect(walk.meets, `${id} ${walk.seam.id} ${walk.difference}`).toBe(true);
-        expect(
-          walk.notches.filter(({ meets }) => !meets),
-          `${id} ${walk.seam.id}`,
-        ).toEqual([]);
-      }
-      for (const piece of garment.pieces) {
-        expect(selfIntersections(outlineOf(piece)), `${id} ${piece.id}`).toEqual([]);
-        expect(selfIntersections(cutLine(piece)), `${id} ${piece.id} cut`).toEqual([]);
-      }
-    }
-  });
-
-  it('has the finished girths it states, in every size', () => {
-    for (const { id, body, garment } of pattern.sizes) {
-      const ease = house.ease(body);
-      if (!ease.ok) throw new Error(ease.problem.code);
-      for (const { level, measure, finished } of finishedGirths(garment)) {
-        const stated = (body[measure] ?? 0) + (ease.value[level] ?? Number.NaN);
-        expect(Math.abs(finished - stated), `${id} ${level}`).toBeLessThanOrEqual(tolerance.girth);
-      }
-      expect(ease.value.bust).toBe(45);
-      expect(ease.value.waist).toBeGreaterThanOrEqual(40);
-      expect(ease.value.hip).toBeGreaterThanOrEqual(40);
-      expect(ease.value['upper-arm']).toBeGreaterThanOrEqual(50);
-    }
-  });
-
-  it('looks as a cutter would draw it, in every size', () => {
-    expect(teeShape.length).toBeGreaterThanOrEqual(12);
-    for (const { id, body, garment } of pattern.sizes) expect(complaints(garment, body), `size ${id}`).toEqual([]);
-  });
-
-  it('has the same edges, curves, notches, levels and landmarks in every size', () => {
-    const bones = ({ pieces }: Garment) =>
-      pieces.map((piece) => ({
-        id: piece.id,
-        runs: piece.runs.map((run) => [
-          run.kind === 'edge' ? run.edge : run.dart,
-          run.path.map(({ kind }) => kind).join(),
-        ]),
-        marks: [piece.edges, piece.notches, piece.darts, piece.levels, piece.landmarks, piece.lines].map((marks) =>
-          marks.map(({ id }) => id),
-        ),
-      }));
-    const first = bones(pattern.sizes[0]?.garment as Garment);
-    for (const { garment } of pattern.sizes) expect(bones(garment)).toEqual(first);
-  });
-
-  it('grows evenly from size to size: no edge shrinks, or leaps', () => {
-    for (const [piece, edge, mostShare] of [
-      ['front', 'armhole', 0.25],
-      ['back', 'armhole', 0.25],
-      ['front', 'hem', 0.5],
-      ['front', 'shoulder', 0.15],
-      ['sleeve', 'cap-front', 0.25],
-      ['sleeve', 'hem', 0.5],
-    ] as const) {
-      const lengths = pattern.sizes.map(({ garment }) => edgeLength(pieceOf(garment, piece), edge));
-      const busts = pattern.sizes.map(({ body }) => body.bustGirth ?? 0);
-      lengths.slice(1).forEach((mm, i) => {
-        const step = mm - (lengths[i] ?? 0);
-        const bustStep = (busts[i + 1] ?? 0) - (busts[i] ?? 0);
-        expect(step, `${piece} ${edge} after size ${i + 1}`).toBeGreaterThanOrEqual(0);
-        expect(step, `${piece} ${edge} after size ${i + 1}`).toBeLessThanOrEqual(mostShare * bustStep);
-      });
-    }
-    for (const id of ['underarm', 'shoulder-point', 'waist-side']) {
-      const across = pattern.sizes.map(({ garment }) => landmarkOf(pieceOf(garment, 'front'), id)?.x ?? Number.NaN);
-      across.slice(1).forEach((x, i) => {
-        expect(x, id).toBeGreaterThanOrEqual(across[i] ?? 0);
-      });
-    }
-    const depths = pattern.sizes.map(
-      ({ garment }) => landmarkOf(pieceOf(garment, 'back'), 'underarm')?.y ?? Number.NaN,
-    );
-    depths.slice(1).forEach((y, i) => {
-      expect(y).toBeGreaterThan(depths[i] ?? 0);
-      expect(y - (depths[i] ?? 0)).toBeLessThan(8);
-    });
-    // Front and back share the neck in slowly changing parts; the band is the whole of it.
-    const bands = pattern.sizes.map(
-      ({ garment }) =>
-        edgeLength(pieceOf(garment, 'neck-band'), 'neck-front') +
-        edgeLength(pieceOf(garment, 'neck-band'), 'neck-back'),
-    );
-    // Sizes whose heads measure the same have the same band.
-    bands.slice(1).forEach((mm, i) => {
-      expect(mm).toBeGreaterThanOrEqual((bands[i] ?? 0) - tolerance.seam);
-      expect(mm - (bands[i] ?? 0)).toBeLessThan(8);
-    });
-  });
-
-  it('is a house pattern and a pattern document that reads back whole', () => {
-    expect(housePattern(house.id)).toBe(house);
-    expect(pattern.cloth.structure).toBe('knit');
-    expect(pattern.cloth.stretch).toBe(0.25);
-    const written = JSON.parse(JSON.stringify(writePattern(pattern)));
-    const read = readPattern(written);
-    if (!read.ok) throw new Error(read.problem.code);
-    expect(JSON.parse(JSON.stringify(writePattern(read.value)))).toEqual(written);
-  });
-});
+describeHousePattern(tee, { gradedBy: 'bustGirth' });
+describeHousePattern(teeMen, { gradedBy: 'bustGirth' });
 
 describe('the tee', () => {
   it('carries the allowances of a knit, and its folds none', () => {
@@ -250,7 +136,7 @@ describe('the tee', () => {
       expect(finishedGirths(garment.value)[0]?.finished).toBeCloseTo(bustGirth + 45, 0);
     }
     const shoulder = (survey: 'women' | 'men') => {
-      const garment = draftTee(few, survey);
+      const garment = (survey === 'women' ? tee : teeMen).draft(few);
       return garment.ok ? edgeLength(pieceOf(garment.value, 'front'), 'shoulder') : Number.NaN;
     };
     expect(shoulder('men')).toBeGreaterThan(shoulder('women'));
@@ -263,7 +149,7 @@ describe('the tee', () => {
       expect(sentence(result.problem, 'cm').message, result.problem.code).not.toMatch(/no words for it|[{]/);
       return result.problem.code;
     };
-    expect(refused({ hipGirth: 1000 })).toBe('drafting.no-bust');
+    expect(refused({ hipGirth: 1000 })).toBe('drafting.no-measure');
     expect(refused({ ...woman, bustGirth: 95 })).toBe('body.impossible');
     expect(refused({ ...woman, bustGirth: Number.NaN })).toBe('body.impossible');
     expect(refused({ ...woman, backWaistLength: 255 })).toBe('drafting.levels-too-close');
@@ -296,28 +182,7 @@ describe('the tee', () => {
 });
 
 describe('the tee’s shape checks', () => {
-  const changed = (id: string, change: (piece: Piece) => Piece): Garment => {
-    const garment = drafted(woman);
-    return { ...garment, pieces: garment.pieces.map((piece) => (piece.id === id ? change(piece) : piece)) };
-  };
-  /** Moves one handle of one curve of an edge. */
-  const bent =
-    (edge: string, which: number, handle: 'control1' | 'control2', x: number, y: number) => (piece: Piece) => ({
-      ...piece,
-      runs: piece.runs.map((run) =>
-        run.kind === 'edge' && run.edge === edge
-          ? {
-              ...run,
-              path: run.path.map((segment, i) => {
-                const curve = segment as Cubic;
-                return i === which
-                  ? { ...curve, [handle]: { x: curve[handle].x + x, y: curve[handle].y + y } }
-                  : segment;
-              }),
-            }
-          : run,
-      ),
-    });
+  const changed = (id: string, change: (piece: Piece) => Piece): Garment => changedPiece(drafted(woman), id, change);
   const found = (garment: Garment, body: Measures = woman) => complaints(garment, body).join();
 
   it.each([

@@ -1,56 +1,34 @@
 import type { Measures, Survey } from '../body/index.ts';
-import { tolerance } from '../geometry/index.ts';
-import {
-  edgeLength,
-  finishedGirths,
-  type Garment,
-  type Girth,
-  type Pattern,
-  type Piece,
-  type Seam,
-  type SeamSide,
-  walkAll,
-} from '../pattern/index.ts';
-import { bad, good, type Result } from '../units/index.ts';
+import { edgeLength, type Garment, type Girth, type Piece, type Seam, type SeamSide } from '../pattern/index.ts';
+import { good, type Result } from '../units/index.ts';
+import { type HouseWords, teeMenWords, teeWords } from '../words/index.ts';
 import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
+import { type Drafted, defineHousePattern } from './define.ts';
+import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
+import { hangSleeve, pieceShape } from './sketch.ts';
 import { settleTee, type TeeDraft } from './tee-fit.ts';
 import { teeBack, teeBand, teeFront, teeSleevePiece } from './tee-pieces.ts';
 import { band, planTee, stretchNeeded } from './tee-plan.ts';
+import { teeShape } from './tee-shape.ts';
 import { knitHeadEase } from './tee-sleeve.ts';
-import type { ChartSize, DraftOptions, EaseByLevel, HousePattern } from './types.ts';
-
-const side = (piece: string, edge: string, reversed = false): SeamSide => ({ piece, edge, reversed });
-
-const plain = (id: string, a: SeamSide, b: SeamSide, notches: Seam['notches'] = []): Seam => ({
-  id,
-  a,
-  b,
-  easeMin: 0,
-  easeMax: 0,
-  how: 'plain',
-  notches,
-});
+import type { ChartSize, EaseByLevel, HousePattern } from './types.ts';
 
 /** Set in flat, before the side is sewn: both together stay within the 0–12 a knit takes. */
-const capSeam = (id: string, a: SeamSide, b: SeamSide, notches: Seam['notches']): Seam => ({
-  ...plain(id, a, b, notches),
-  easeMin: knitHeadEase.least,
-  easeMax: knitHeadEase.most,
-  how: 'eased',
-});
+const capSeam = (id: string, a: SeamSide, b: SeamSide, notches: Seam['notches']): Seam =>
+  longer('eased', id, a, b, [knitHeadEase.least, knitHeadEase.most], notches);
 
 /** The band is shorter than the neck by a share of it, so the mm allowed follow from the drafted neck. */
 const bandSeam = (half: 'front' | 'back', piece: Piece): Seam => {
   const neck = edgeLength(piece, 'neck');
-  return {
-    ...plain(`band-${half}`, side('neck-band', `neck-${half}`, half === 'front'), side(half, 'neck'), [
-      [`band-${half}`, `neck-${half}`],
-    ]),
-    easeMin: (band.least - 1) * neck,
-    easeMax: (band.most - 1) * neck,
-    how: 'stretched',
-  };
+  return longer(
+    'stretched',
+    `band-${half}`,
+    side('neck-band', `neck-${half}`, half === 'front'),
+    side(half, 'neck'),
+    [(band.least - 1) * neck, (band.most - 1) * neck],
+    [[`band-${half}`, `neck-${half}`]],
+  );
 };
 
 const seamsOf = (front: Piece, back: Piece): readonly Seam[] => [
@@ -68,21 +46,11 @@ const seamsOf = (front: Piece, back: Piece): readonly Seam[] => [
   bandSeam('back', back),
 ];
 
-const roundBody = (level: string, measure: Girth['measure']): Girth => ({
-  level,
-  measure,
-  around: 'body',
-  pieces: [
-    { piece: 'front', factor: 2 },
-    { piece: 'back', factor: 2 },
-  ],
-});
-
 const girths: readonly Girth[] = [
-  roundBody('bust', 'bustGirth'),
-  roundBody('waist', 'waistGirth'),
-  roundBody('hip', 'hipGirth'),
-  { level: 'upper-arm', measure: 'upperArmGirth', around: 'limb', pieces: [{ piece: 'sleeve', factor: 1 }] },
+  roundBody('bust', 'bustGirth', ['front', 'back']),
+  roundBody('waist', 'waistGirth', ['front', 'back']),
+  roundBody('hip', 'hipGirth', ['front', 'back']),
+  roundLimb('upper-arm', 'upperArmGirth', ['sleeve']),
 ];
 
 const assemble = ({ plan, body, sleeve }: TeeDraft): Garment => {
@@ -95,80 +63,51 @@ const assemble = ({ plan, body, sleeve }: TeeDraft): Garment => {
   };
 };
 
-const settled = (body: Measures, survey: Survey, options?: DraftOptions): Result<TeeDraft> => {
-  const plan = planTee(body, survey, options);
-  return plan.ok ? settleTee(plan.value) : plan;
-};
-
-/** Whether the draft came out as stated: every seam walks, every girth is body + ease. */
-const cameOut = (garment: Garment, body: Measures, ease: EaseByLevel): boolean =>
-  walkAll(garment).every(({ meets }) => meets) &&
-  finishedGirths(garment).every(({ level, measure, finished }) => {
-    const round = body[measure];
-    return round === undefined || Math.abs(finished - round - (ease[level] ?? 0)) <= tolerance.girth;
-  });
-
 /**
  * Drafts the knit tee for one body. See `draftTeeBody` and `draftTeeSleeve` for the construction, step by step.
  * `survey` says only after whom measures that were not taken are estimated.
- * Problems: `body.impossible`, `drafting.no-bust`, `drafting.levels-too-close`, `drafting.head-cannot-pass`,
+ * Problems: `body.impossible`, `drafting.no-measure`, `drafting.levels-too-close`, `drafting.head-cannot-pass`,
  * `drafting.bodice-cannot-fit`, `drafting.cap-cannot-fit`, `drafting.measures-contradict`, and those of the ease asked for.
  */
-export const draftTee = (body: Measures, survey: Survey, options?: DraftOptions): Result<Garment> => {
-  const draft = settled(body, survey, options);
-  if (!draft.ok) return draft;
-  const garment = assemble(draft.value);
-  return cameOut(garment, body, draft.value.plan.ease) ? good(garment) : bad('drafting.measures-contradict');
+const draftTee = (body: Measures, survey: Survey, ease: EaseByLevel): Result<Drafted> => {
+  const plan = planTee(body, survey, { ease });
+  if (!plan.ok) return plan;
+  const draft = settleTee(plan.value);
+  return draft.ok ? good({ garment: assemble(draft.value), ease: draft.value.plan.ease }) : draft;
 };
-
-const about =
-  'A knit tee to the hip, semi-fitted: round neck with a narrow band, short set-in sleeve, no darts. The side is drawn in as far as the body is.';
 
 const teeFor = (
   wearers: Survey,
   id: string,
-  name: string,
+  words: HouseWords,
   chart: readonly ChartSize[],
   stature: number,
-): HousePattern => {
-  const draft = (body: Measures, options?: DraftOptions): Result<Garment> => draftTee(body, wearers, options);
-  return {
+): HousePattern =>
+  defineHousePattern({
     id,
-    name,
-    about,
+    words,
     for: wearers,
+    kind: 'top',
+    estimatedAfter: wearers,
     chart,
-    ease: (body, options) => {
-      const settledOn = settled(body, wearers, options);
-      return settledOn.ok ? good(settledOn.value.plan.ease) : settledOn;
-    },
-    draft,
-    pattern: (): Pattern => ({
-      format: 'easewright-pattern/1',
-      id,
-      name,
-      about,
-      for: wearers,
-      kind: 'top',
-      draftedStature: stature,
-      cloth: {
-        structure: 'knit',
-        weight: [140, 220],
-        stretch: stretchNeeded,
-        cloths: ['single jersey', 'interlock', 'fine rib', 'viscose jersey'],
-      },
-      notions: ['stay tape for the shoulders 300 mm'],
-      sizes: chart.map((size) => {
-        const garment = draft(size.body);
-        if (!garment.ok) throw new Error(`Size ${size.id} of the ${id} cannot be drafted: ${garment.problem.code}`);
-        return { id: size.id, body: size.body, garment: garment.value };
-      }),
+    draftedStature: stature,
+    cloth: () => ({
+      structure: 'knit',
+      weight: [140, 220],
+      stretch: stretchNeeded,
+      cloths: ['single jersey', 'interlock', 'fine rib', 'viscose jersey'],
     }),
-  };
-};
+    notions: () => [{ what: 'stay-tape', along: [{ piece: 'front', edge: 'shoulder', times: 2 }], plus: 40 }],
+    draft: (body, _view, ease) => draftTee(body, wearers, ease),
+    shape: () => teeShape,
+    sketch: (garment) => ({
+      front: [hangSleeve(garment, 'front'), pieceShape(garment, 'front')],
+      back: [hangSleeve(garment, 'back'), pieceShape(garment, 'back')],
+    }),
+  });
 
 /** The tee through the women's chart. */
-export const tee = teeFor('women', 'tee', 'Tee', womenChart, 1680);
+export const tee = teeFor('women', 'tee', teeWords, womenChart, 1680);
 
 /** The same tee through the men's chart. */
-export const teeMen = teeFor('men', 'tee-men', 'Tee, men’s sizes', menChart, 1780);
+export const teeMen = teeFor('men', 'tee-men', teeMenWords, menChart, 1780);

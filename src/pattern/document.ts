@@ -25,8 +25,16 @@ const pieceSchema = z.strictObject({
   role: z.enum([
     'front',
     'back',
+    'side-front',
+    'side-back',
     'sleeve',
+    'under-sleeve',
     'yoke',
+    'tier',
+    'bib',
+    'strap',
+    'hood',
+    'placket',
     'front-facing',
     'back-facing',
     'neck-band',
@@ -84,7 +92,7 @@ const sizeSchema = z.strictObject({
       b: side,
       easeMin: mm,
       easeMax: mm,
-      how: z.enum(['plain', 'eased', 'gathered', 'stretched']),
+      how: z.enum(['plain', 'eased', 'gathered', 'stretched', 'pleated']),
       notches: z.array(z.tuple([id, id])).max(50),
     }),
   ),
@@ -96,6 +104,43 @@ const sizeSchema = z.strictObject({
       pieces: z.array(z.strictObject({ piece: id, factor: z.number().positive().max(8) })).min(1),
     }),
   ),
+});
+
+const notionSchema = z.strictObject({
+  what: z.enum([
+    'concealed-zip',
+    'zip',
+    'open-ended-zip',
+    'elastic',
+    'button',
+    'press-stud',
+    'hook-and-bar',
+    'buckle',
+    'stay-tape',
+    'bias-binding',
+    'cord-stop',
+    'shoulder-pad',
+    'interfacing',
+  ]),
+  count: z.number().int().min(0).max(500).exactOptional(),
+  size: mm.exactOptional(),
+  along: z
+    .array(
+      z.strictObject({
+        piece: id,
+        edge: id,
+        times: z.number().min(0).max(100),
+        from: id.exactOptional(),
+        to: id.exactOptional(),
+      }),
+    )
+    .max(100)
+    .exactOptional(),
+  around: z.enum(measureIds).exactOptional(),
+  share: z.number().min(0).max(10).exactOptional(),
+  plus: mm.exactOptional(),
+  step: z.number().positive().max(1000).exactOptional(),
+  every: z.number().positive().max(1000).exactOptional(),
 });
 
 const patternSchema = z.strictObject({
@@ -113,7 +158,8 @@ const patternSchema = z.strictObject({
     stretch: z.number().min(0).max(3),
     cloths: z.array(z.string().max(200)).max(50),
   }),
-  notions: z.array(z.string().max(400)).max(50),
+  view: z.strictObject({ id, name: z.string().min(1).max(200), about: words }).exactOptional(),
+  notions: z.array(z.union([z.string().max(400), notionSchema])).max(50),
   sizes: z.array(sizeSchema).min(1).max(60),
 });
 

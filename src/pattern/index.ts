@@ -11,6 +11,7 @@ export {
 export { notchPlace, pointOnEdge, tangentOnEdge } from './edge.ts';
 export * from './envelope/index.ts';
 export { type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
+export { type Notion, notionsOf } from './notions.ts';
 export {
   edgeLength,
   edgeOf,

@@ -5,8 +5,19 @@ import type { Path, Point } from '../geometry/index.ts';
 export type PieceRole =
   | 'front'
   | 'back'
+  /** The panel between a princess seam and the side. */
+  | 'side-front'
+  | 'side-back'
   | 'sleeve'
+  /** The under sleeve of a two-piece sleeve; its upper part is the `sleeve`. */
+  | 'under-sleeve'
   | 'yoke'
+  /** A gathered or flared length joined below. */
+  | 'tier'
+  | 'bib'
+  | 'strap'
+  | 'hood'
+  | 'placket'
   | 'front-facing'
   | 'back-facing'
   | 'neck-band'
@@ -139,8 +150,8 @@ export interface Seam {
   readonly b: SeamSide;
   readonly easeMin: number;
   readonly easeMax: number;
-  /** What is done with the difference. */
-  readonly how: 'plain' | 'eased' | 'gathered' | 'stretched';
+  /** What is done with the difference. Pleated: folded away at marked lines. */
+  readonly how: 'plain' | 'eased' | 'gathered' | 'stretched' | 'pleated';
   /** Pairs of notch ids, a's and b's, that should meet. */
   readonly notches: readonly (readonly [string, string])[];
 }
@@ -179,6 +190,56 @@ export interface ClothAdvice {
   readonly cloths: readonly string[];
 }
 
+/** What is bought beside the cloth; the trade's words for each stand in words/notions.ts. */
+export type NotionKind =
+  | 'concealed-zip'
+  | 'zip'
+  | 'open-ended-zip'
+  | 'elastic'
+  | 'button'
+  | 'press-stud'
+  | 'hook-and-bar'
+  | 'buckle'
+  | 'stay-tape'
+  | 'bias-binding'
+  | 'cord-stop'
+  | 'shoulder-pad'
+  | 'interfacing';
+
+/**
+ * How much of a notion a garment takes, read off its pieces or the body, so that it follows every size and
+ * alteration. Length, mm: (edges named, each as often as it is met, + a body measure) × `share` + `plus`,
+ * up to the next `step`. A count may follow from a length instead: one each `every` mm, and one more.
+ */
+export interface NotionRule {
+  readonly what: NotionKind;
+  readonly count?: number;
+  /** Width of an elastic, tape or binding; diameter of a button, mm. */
+  readonly size?: number;
+  readonly along?: readonly NotionEdge[];
+  readonly around?: MeasureId;
+  readonly share?: number;
+  readonly plus?: number;
+  readonly step?: number;
+  readonly every?: number;
+}
+
+/** An edge a notion runs along, the whole of it or between two notches on it. */
+export interface NotionEdge {
+  readonly piece: string;
+  readonly edge: string;
+  readonly times: number;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** One version of a pattern: a length, a sleeve, a collar. */
+export interface PatternView {
+  readonly id: string;
+  readonly name: string;
+  readonly about: string;
+}
+
 /** A pattern with its pieces: one readable JSON document, see docs/pattern-format.md. */
 export interface Pattern {
   readonly format: 'easewright-pattern/1';
@@ -191,8 +252,11 @@ export interface Pattern {
   readonly draftedCup?: number;
   /** Stature it is drafted for, mm. */
   readonly draftedStature: number;
+  /** The view these pieces make, where the pattern has several. */
+  readonly view?: PatternView;
   readonly cloth: ClothAdvice;
-  readonly notions: readonly string[];
+  /** As rules that follow the pieces, or in the words they are printed with. */
+  readonly notions: readonly (string | NotionRule)[];
   readonly sizes: readonly Size[];
 }
 

@@ -1,9 +1,13 @@
 import type { ProblemCatalogue } from './catalogue.ts';
 
 export const draftingProblems: ProblemCatalogue = {
-  'drafting.no-bust': {
-    message: 'Nothing can be drafted without the bust girth.',
-    remedy: 'Measure level round the fullest part of the bust and enter it; what else is missing is estimated.',
+  'drafting.no-measure': {
+    message: 'Nothing can be drafted without the {measure}.',
+    remedy: 'Measure it and enter it; what else is missing is estimated.',
+  },
+  'drafting.no-such-view': {
+    message: '{pattern} has no view “{view}”.',
+    remedy: 'Choose one of these: {views}.',
   },
   'drafting.cap-cannot-fit': {
     message: 'No sleeve cap fits: the armhole measures {armhole} round and the sleeve {sleeve} across.',
@@ -36,7 +40,7 @@ export const draftingProblems: ProblemCatalogue = {
   },
   'drafting.no-such-level': {
     message: 'This pattern has no ease at “{level}”.',
-    remedy: 'Give ease at bust, waist, hip or upper-arm.',
+    remedy: 'Give ease at one of these: {levels}.',
   },
   'drafting.ease-impossible': {
     message: 'Ease of {ease} at {level} is not possible here: from {low} to {high}.',

@@ -31,6 +31,12 @@ export const fitWords = {
     knee: 'Knee',
     hem: 'Hem',
   },
+  /** Where a finished figure came from. */
+  from: {
+    printed: 'printed on the envelope',
+    'measured-flat': 'measured flat on the tissue',
+    pieces: 'computed from the pieces',
+  },
   recommended: 'Recommended',
   otherWay: 'Another way',
   beliefs: 'Usual ease is a starting belief; what this wearer liked before outranks it.',
@@ -77,6 +83,12 @@ export const fitWords = {
       'The bust of {bust} with {liked} of ease needs {needs}; the size measures {finished} finished. {so} {total} more in all, {perFront} on each half of the front.',
     'fit.bust-small':
       'The bust of {bust} with {liked} of ease needs {needs}; the size measures {finished} finished. {so} {total} less in all, {perFront} on each half of the front.',
+    'fit.bust-full-by-chart':
+      'The bust of {bust} is set against the {finished} the size is drafted for; what the size measures finished is not known, so its ease stays as designed. {so} {total} more in all, {perFront} on each half of the front.',
+    'fit.bust-small-by-chart':
+      'The bust of {bust} is set against the {finished} the size is drafted for; what the size measures finished is not known, so its ease stays as designed. {so} {total} less in all, {perFront} on each half of the front.',
+    'fit.bust-dart-unseen':
+      'Whether the front has a side dart to open or close is seen on the tissue; the card supposes one, and says what to do without.',
     'fit.bust-dart-wide':
       'The bust dart becomes {intake} wide by that; over {widest} it should be split in two, which is drawn by hand on the paper.',
     'fit.bust-beyond':
@@ -96,6 +108,14 @@ export const fitWords = {
     'fit.length-beyond':
       'The pattern has room for {amount} there; {left} is left to take above the bust, across the armholes.',
     'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
+    'fit.length-not-on-chart':
+      '{measure}: the body chart does not say what the size is drafted for. Measure the tissue flat along the back or the sleeve and set it against the body before you cut.',
+    'fit.cup-supposed':
+      'The envelope does not say how much its bust is more than its upper bust; {cup} is supposed, as is common. Where it says another, enter that: it can change the size.',
+    'fit.finished-unknown':
+      '{level}: the envelope prints no finished measurement for size {size}, so the ease there is unknown. Measure the tissue flat across that level, seams, darts and pleats left out, and enter it.',
+    'fit.usual-construction':
+      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves. The cutting order in the instructions says what is so.',
     'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',
     'fit.level-snug': 'Snug. {level}: {ease} of ease is {under} what is usual, {low} and more.',
     'fit.arm-too-tight':
@@ -108,6 +128,10 @@ export const fitWords = {
       '{level}: run out to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
     'fit.blend-in':
       '{level}: run in to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
+    'fit.blend-out-by-card':
+      '{level}: run out to size {size} on the tissue, as its card shows; front and back alike, so that the side seams still meet.',
+    'fit.blend-in-by-card':
+      '{level}: run in to size {size} on the tissue, as its card shows; front and back alike, so that the side seams still meet.',
     'fit.estimated': '{measure} was not measured; {length} is an estimate from the other measures.',
   },
 } as const;

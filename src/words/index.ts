@@ -35,6 +35,7 @@ export * from './fill.ts';
 export * from './fit.ts';
 export * from './formats.ts';
 export * from './geometry.ts';
+export * from './house/index.ts';
 export * from './jobs.ts';
 export * from './lay.ts';
 export * from './make.ts';

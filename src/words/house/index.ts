@@ -1,0 +1,3 @@
+export { blouseWords } from './blouse.ts';
+export { teeMenWords, teeWords } from './tee.ts';
+export type { HouseWords, WorkStep } from './types.ts';
