@@ -48,8 +48,23 @@ describe('the men’s chart', () => {
   });
 });
 
-describeHousePattern(tee, { gradedBy: 'bustGirth' });
-describeHousePattern(teeMen, { gradedBy: 'bustGirth' });
+// One stature: armholes deepen while waist and hip stay where they are.
+const deepens = { 'front.side': 3, 'back.side': 3 };
+describeHousePattern(tee, { gradedBy: 'bustGirth', shrinks: deepens });
+describeHousePattern(teeMen, {
+  gradedBy: 'bustGirth',
+  shrinks: deepens,
+  strays: {
+    // A man's shoulder hardly grows with his chest but his across lines do: up to where the shoulder stands out enough it grows with them.
+    'front.shoulder': 4,
+    'back.shoulder': 4,
+    // The smallest and the largest armhole are raised or lowered to the arm.
+    'front.armhole': 4,
+    'back.armhole': 4,
+    'sleeve.cap-front': 4,
+    'sleeve.cap-back': 4,
+  },
+});
 
 describe('the tee', () => {
   it('carries the allowances of a knit, and its folds none', () => {

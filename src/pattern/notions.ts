@@ -1,6 +1,5 @@
 import type { Measures } from '../body/types.ts';
-import { edgeLength } from './edge.ts';
-import { pieceOf } from './piece.ts';
+import { edgeLength, pieceOf } from './piece.ts';
 import type { Garment, NotionEdge, NotionKind, NotionRule } from './types.ts';
 
 /** A notion to buy: how many, each how long and how wide, mm. */

@@ -31,9 +31,9 @@ export interface GrowthRule {
 }
 
 /** Every version of a pattern: each view in each cup. */
-const versions = (house: HousePattern): readonly { view: string; cup: number | undefined }[] =>
-  house.views.flatMap(({ id }) =>
-    house.cups.length === 0 ? [{ view: id, cup: undefined }] : house.cups.map((cup) => ({ view: id, cup })),
+const versions = (house: HousePattern): readonly { view: string; cup?: number }[] =>
+  house.views.flatMap(({ id }): { view: string; cup?: number }[] =>
+    house.cups.length === 0 ? [{ view: id }] : house.cups.map((cup) => ({ view: id, cup })),
   );
 
 export const shapeComplaints = (
