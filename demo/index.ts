@@ -1,6 +1,7 @@
 import type { Make } from '../src/make/index.ts';
 import type { DocumentDraft } from '../src/store/index.ts';
 import { jersey, poplin, viscose } from './cloths.ts';
+import { rehearsalDress } from './envelopes.ts';
 import { jory, runa } from './wearers.ts';
 
 const concertBlouse: Make = {
@@ -29,6 +30,18 @@ const boatyardTee: Make = {
   note: 'Long enough to stay tucked in.',
 };
 
+/** Sewn from an envelope alone: its pieces are not in the workroom. */
+const springDress: Make = {
+  ...concertBlouse,
+  name: 'Dress for the spring rehearsals',
+  pattern: 'demo-rehearsal-dress',
+  view: 'A',
+  cloth: 'demo-viscose',
+  size: null,
+  steps: [],
+  note: 'View A, to wear on the ferry too.',
+};
+
 /**
  * The demo workroom: an amateur choir singer in a rainy harbour town, who sews concert clothes,
  * workwear and things for relatives. People, places and shops are invented. The same every time.
@@ -36,9 +49,11 @@ const boatyardTee: Make = {
 export const demoDocuments = (): readonly DocumentDraft[] => [
   { id: 'demo-runa', kind: 'wearer', body: runa },
   { id: 'demo-jory', kind: 'wearer', body: jory },
+  { id: 'demo-rehearsal-dress', kind: 'envelope', body: rehearsalDress },
   { id: 'demo-poplin', kind: 'cloth', body: poplin },
   { id: 'demo-viscose', kind: 'cloth', body: viscose },
   { id: 'demo-jersey', kind: 'cloth', body: jersey },
   { id: 'demo-boatyard-tee', kind: 'make', body: boatyardTee },
+  { id: 'demo-spring-dress', kind: 'make', body: springDress },
   { id: 'demo-concert-blouse', kind: 'make', body: concertBlouse },
 ];

@@ -13,6 +13,7 @@ export const makeSchema: z.ZodType<Make> = z.strictObject({
   name: z.string().trim().min(1).max(200),
   wearer: id,
   pattern: id,
+  view: z.exactOptional(id),
   cloth: id.nullable(),
   size: id.nullable(),
   steps: z

@@ -12,6 +12,8 @@ export interface Make {
   /** Document ids. A house pattern is named `house:ID`. */
   readonly wearer: string;
   readonly pattern: string;
+  /** Id of the pattern's view; its first where none is named. */
+  readonly view?: string;
   readonly cloth: string | null;
   /** Starting size; null until chosen, then the recommended one is shown. */
   readonly size: string | null;

@@ -58,6 +58,14 @@ const keepOldFile = async (version: number) => {
   const jersey = valueIn(workroom.read('demo-jersey'));
   valueIn(workroom.update(jersey.id, 1, { ...jersey.body, length: 900 }));
   valueIn(workroom.remove('demo-viscose', 1));
+  // The smallest picture there is: one white point.
+  const bytes = Buffer.from(
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsjF8KAAAAABJRU5ErkJggg==',
+    'base64',
+  );
+  const photograph = valueIn(workroom.addPhotograph({ mime: 'image/png', bytes, width: 1, height: 1 }));
+  const envelope = valueIn(workroom.read('demo-rehearsal-dress'));
+  valueIn(workroom.update(envelope.id, 1, { ...envelope.body, photographs: [photograph.id] }));
   const documents = valueIn(workroom.list({ deleted: true }));
   await workroom.close();
   mkdirSync(join(here, 'old'), { recursive: true });
@@ -87,6 +95,10 @@ test.each(migrations.map((_, index) => index + 1))('a workroom left by version %
   expect([...found.keys()].sort()).toEqual(expected.map(({ id }) => id).sort());
   for (const { body, ...rest } of expected) {
     expect(found.get(rest.id)).toMatchObject({ ...rest, body: { ...(body.name ? { name: body.name } : {}) } });
+  }
+  for (const { body } of found.values()) {
+    for (const id of (body.photographs ?? []) as string[])
+      expect(valueIn(workroom.photograph(id)).bytes.length).toBeGreaterThan(0);
   }
   expect(workroom.facts().demo).toBe(true);
   expect(valueIn(workroom.restore('demo-jersey')).body.length).toBe(1500);
