@@ -1,8 +1,6 @@
 import type { MeasureId, Measures } from '../body/index.ts';
-import { pathStart } from '../geometry/index.ts';
-import { dartsOf, type Pattern, type Piece } from '../pattern/index.ts';
-import { bustDart, widestDart } from './bust-dart.ts';
-import type { SizeFigures } from './figures.ts';
+import { intakeWith, mostOut, widestDart } from './bust-dart.ts';
+import type { LengthZone, PatternFigures, SizeFigures } from './figures.ts';
 import type { Reason } from './starting-size.ts';
 import { usualEase } from './usual-ease.ts';
 
@@ -19,6 +17,8 @@ export interface SuggestedAlteration {
   readonly perPiece: number;
   /** How many pieces share the total. */
   readonly count: number;
+  /** Whether that many were counted on the pieces, or supposed after the kind's usual construction. */
+  readonly counted: 'pieces' | 'usual';
 }
 
 /** A bust alteration under this in all is not worth its work. */
@@ -44,34 +44,53 @@ export interface BustAmount {
   readonly alteration: SuggestedAlteration | null;
   /** Bust + liked ease − finished bust, mm in all, before rounding. */
   readonly wanted: number;
-  readonly likedEase: number;
+  /** Null where the finished bust is unknown: the ease then stays as designed, whatever it is. */
+  readonly likedEase: number | null;
   /** How wide a full bust makes the dart, mm, where that is wider than a dart should be sewn; else null. */
   readonly wideDart: number | null;
   readonly reasons: readonly Reason[];
 }
 
+/** What the bust and its ease are set against: what the size measures finished, or else the body it is drafted for. */
+const bustNeed = (pattern: PatternFigures, size: SizeFigures, bust: number, liked: number | undefined) => {
+  const finished = size.girths.find((one) => one.measure === 'bustGirth')?.finished;
+  const chart = size.body.bustGirth;
+  const usual = usualEase('bustGirth', pattern.kind);
+  if (usual === null) return null;
+  if (finished === undefined) {
+    const seen = pattern.knownBy === 'pieces' || chart === undefined;
+    return seen ? null : { likedEase: null, against: chart, wanted: bust - chart };
+  }
+  const designed = chart === undefined ? usual.high : finished - chart;
+  const likedEase = liked ?? Math.min(designed, usual.high);
+  return { likedEase, against: finished, wanted: bust + likedEase - finished };
+};
+
+/** Most one step takes out on a front half, mm: whole, and a dart is not closed to its last one. */
+const mostOn = (dart: Exclude<SizeFigures['bustDart'], null>, name: keyof typeof mostPerFront): number =>
+  name === 'full-bust' || dart === 'unseen'
+    ? mostPerFront[name]
+    : Math.min(mostPerFront[name], Math.floor(mostOut(dart) - 1));
+
 /**
  * Bust alteration in all = bust girth + liked ease − finished bust of the starting size; none under 12.
  * Unless she is known to like another, the liked ease is the design's, but no more than what is usual: what
- * a full design gives beyond that swallows a fuller bust. It is put on per front half.
- * Null where the pattern has no level for the bust. Without a bust dart there is nothing to open.
+ * a full design gives beyond that swallows a fuller bust. It is put on per front half. Where an envelope does not
+ * give the finished bust: bust girth − the chart's, the ease left as designed.
+ * Null where the pattern has no level for the bust. Without a bust dart there is nothing to open; where nobody has
+ * seen the pieces, that is said, and the rest follows the usual construction.
  */
 export const bustAmount = (
-  pattern: Pattern,
-  figures: SizeFigures,
+  pattern: PatternFigures,
+  size: SizeFigures,
   measures: Measures,
   liked: number | undefined,
   stretches: boolean,
 ): BustAmount | null => {
-  const girth = figures.girths.find((one) => one.measure === 'bustGirth');
   const bust = measures.bustGirth;
-  const usual = usualEase('bustGirth', pattern.kind);
-  const size = pattern.sizes.find((one) => one.id === figures.size);
-  if (!girth || bust === undefined || !usual || !size) return null;
-  const chart = figures.body.bustGirth;
-  const designed = chart === undefined ? usual.high : girth.finished - chart;
-  const likedEase = liked ?? Math.min(designed, usual.high);
-  const wanted = bust + likedEase - girth.finished;
+  const need = bust === undefined ? null : bustNeed(pattern, size, bust, liked);
+  if (bust === undefined || need === null) return null;
+  const { wanted, likedEase } = need;
   const none = (reason: Reason): BustAmount => ({
     alteration: null,
     wanted,
@@ -86,16 +105,15 @@ export const bustAmount = (
   if (wanted < 0 && -wanted < leastSmallBust) {
     return none({ code: 'fit.bust-spare', values: { spare: { mm: -wanted }, least: { mm: leastSmallBust } } });
   }
-  const front = size.garment.pieces.find((piece) => piece.role === 'front' && bustDart(piece) !== null);
-  const dart = front ? bustDart(front) : null;
+  const dart = size.bustDart;
   if (!dart) return none({ code: 'fit.bust-no-dart', values: { wanted: { mm: wanted } } });
   // A front on the fold is one piece of two halves, a pair is two pieces: the bust has two halves either way.
   const count = 2;
   const name = wanted > 0 ? 'full-bust' : 'small-bust';
-  // Whole millimetres, and a dart is not closed to its last one.
-  const most = wanted > 0 ? mostPerFront[name] : Math.min(mostPerFront[name], Math.floor(dart.mostOut - 1));
+  const most = mostOn(dart, name);
   if (most * count < leastBustAlteration) {
-    return none({ code: 'fit.bust-shallow-dart', values: { wanted: { mm: wanted }, most: { mm: dart.mostOut } } });
+    const inDart = dart === 'unseen' ? most : mostOut(dart);
+    return none({ code: 'fit.bust-shallow-dart', values: { wanted: { mm: wanted }, most: { mm: inDart } } });
   }
   const perPiece = Math.max(-most, Math.min(most, markable(wanted / count)));
   const beyond = wanted - perPiece * count;
@@ -108,9 +126,11 @@ export const bustAmount = (
     total: perPiece * count,
     perPiece,
     count,
+    counted: dart === 'unseen' ? 'usual' : 'pieces',
   };
-  const intake = wanted > 0 ? dart.intakeWith(perPiece) : 0;
+  const intake = wanted > 0 && dart !== 'unseen' ? intakeWith(dart, perPiece) : 0;
   const wideDart = intake > widestDart ? intake : null;
+  const code = wanted > 0 ? 'fit.bust-full' : 'fit.bust-small';
   return {
     alteration,
     wanted,
@@ -118,15 +138,16 @@ export const bustAmount = (
     wideDart,
     reasons: [
       {
-        code: wanted > 0 ? 'fit.bust-full' : 'fit.bust-small',
+        code: likedEase === null ? `${code}-by-chart` : code,
         values: {
           bust: { mm: bust },
-          liked: { mm: likedEase },
-          finished: { mm: girth.finished },
+          liked: { mm: likedEase ?? 0 },
+          finished: { mm: need.against },
           perFront: { mm: Math.abs(perPiece) },
           count,
         },
       },
+      ...(dart === 'unseen' ? [{ code: 'fit.bust-dart-unseen' }] : []),
       ...(wideDart === null
         ? []
         : [{ code: 'fit.bust-dart-wide', values: { intake: { mm: wideDart }, widest: { mm: widestDart } } }]),
@@ -142,98 +163,58 @@ export const bustAmount = (
   };
 };
 
-interface LengthZone {
-  /** As the alteration names it. */
-  readonly where: 'above-waist' | 'sleeve';
-  readonly measure: MeasureId;
-  readonly reason: string;
-  readonly carries: (piece: Piece) => boolean;
-}
-
-/**
- * How far a piece can be shortened at its lengthening line before the lower part would lie over a corner or a dart
- * above it, mm. Of several lines the one the alteration uses: on a sleeve the lowest, above the waist the one next to it.
- */
-const roomToShorten = (piece: Piece, zone: LengthZone): number => {
-  const waist = piece.levels.find((level) => level.id === 'waist')?.from.y ?? Infinity;
-  const below = zone.where === 'sleeve' ? Infinity : waist;
-  const line = Math.max(
-    ...piece.lines
-      .filter(({ kind }) => kind === 'lengthen-or-shorten')
-      .map(({ path }) => pathStart(path).y)
-      .filter((y) => y < below),
-  );
-  if (!Number.isFinite(line)) return Infinity;
-  const marks = [
-    ...piece.runs.map((run) => pathStart(run.path).y),
-    ...dartsOf(piece).flatMap(({ point, legs }) => [point.y, legs[0].y, legs[1].y]),
-  ];
-  return line - Math.max(...marks.filter((y) => y < line));
+const lengthReason: Readonly<Record<LengthZone['where'], string>> = {
+  'above-waist': 'fit.length-back-waist',
+  sleeve: 'fit.length-sleeve',
 };
-
-const trunk: readonly Piece['role'][] = ['front', 'back'];
-
-/** Zones that a body measure decides by itself. Below the waist it is where she wants the hem to land, which no measure says. */
-const zones: readonly LengthZone[] = [
-  {
-    where: 'above-waist',
-    measure: 'backWaistLength',
-    reason: 'fit.length-back-waist',
-    carries: (piece) => trunk.includes(piece.role) && piece.levels.some((level) => level.id === 'waist'),
-  },
-  {
-    // A sleeve that does not reach the elbow ends where it looks well, whatever the arm's length.
-    where: 'sleeve',
-    measure: 'armLength',
-    reason: 'fit.length-sleeve',
-    carries: (piece) => piece.role === 'sleeve' && piece.levels.some((level) => level.id === 'elbow'),
-  },
-];
 
 /**
  * Lengths zone by zone against the body the size is drafted for. Only from measured lengths: an estimate is
- * no ground to cut a pattern.
+ * no ground to cut a pattern. Where an envelope's chart does not give the length, it is said how to find it.
  */
 export const lengthAmounts = (
-  pattern: Pattern,
-  figures: SizeFigures,
+  pattern: PatternFigures,
+  size: SizeFigures,
   measures: Measures,
   estimated: ReadonlySet<MeasureId>,
 ): { readonly alterations: readonly SuggestedAlteration[]; readonly reasons: readonly Reason[] } => {
-  const pieces = pattern.sizes.find((one) => one.id === figures.size)?.garment.pieces ?? [];
+  const counted = pattern.knownBy === 'pieces' ? 'pieces' : 'usual';
   const alterations: SuggestedAlteration[] = [];
   const reasons: Reason[] = [];
   const agreeing: MeasureId[] = [];
-  for (const zone of zones) {
-    const carriers = pieces.filter(zone.carries);
-    const count = carriers.reduce(
-      (sum, piece) => sum + (piece.cut.find((order) => order.layer === 'shell')?.count ?? 0),
-      0,
-    );
-    const body = measures[zone.measure];
-    const chart = figures.body[zone.measure];
-    if (count === 0 || body === undefined || chart === undefined) continue;
-    if (estimated.has(zone.measure)) {
-      reasons.push({ code: 'fit.length-not-measured', values: { measure: zone.measure } });
+  for (const { where, measure, count, room } of size.lengths) {
+    const body = measures[measure];
+    const chart = size.body[measure];
+    if (body === undefined) continue;
+    if (chart === undefined) {
+      if (counted === 'usual') reasons.push({ code: 'fit.length-not-on-chart', values: { measure } });
+      continue;
+    }
+    if (estimated.has(measure)) {
+      reasons.push({ code: 'fit.length-not-measured', values: { measure } });
       continue;
     }
     const wanted = markable(body - chart);
-    const room = Math.floor(Math.min(...carriers.map((piece) => roomToShorten(piece, zone))) - 1);
-    const amount = Math.max(-mostShorter, -room, Math.min(mostLonger, wanted));
-    if (Math.abs(wanted) < leastLength) agreeing.push(zone.measure);
+    const shortest = room === null ? mostShorter : Math.min(mostShorter, Math.floor(room - 1));
+    const amount = Math.max(-shortest, Math.min(mostLonger, wanted));
+    if (Math.abs(wanted) < leastLength) agreeing.push(measure);
     if (Math.abs(amount) < leastLength) continue;
     alterations.push({
-      id: `lengthen-${zone.where}`,
+      id: `lengthen-${where}`,
       alteration: 'lengthen-shorten',
       version: 1,
       on: true,
-      params: { where: zone.where, amount },
+      params: { where, amount },
       // Each piece is made longer by the whole amount; nothing is shared out.
       total: amount,
       perPiece: amount,
       count,
+      counted,
     });
-    reasons.push({ code: zone.reason, values: { body: { mm: body }, chart: { mm: chart }, amount: { mm: amount } } });
+    reasons.push({
+      code: lengthReason[where],
+      values: { body: { mm: body }, chart: { mm: chart }, amount: { mm: amount } },
+    });
     if (Math.abs(wanted - amount) >= leastLength) {
       reasons.push({ code: 'fit.length-beyond', values: { amount: { mm: amount }, left: { mm: wanted - amount } } });
     }

@@ -1,12 +1,15 @@
 import { type Path, type Point, pathEnd, pathStart, subtract, turnBetween } from '../geometry/index.ts';
 import { dartOf, type Piece, pointOnEdge } from '../pattern/index.ts';
 
-/** What a side dart leaves a bust alteration to work with, on one front half. */
+/** What a side dart leaves a bust alteration to work with, on one front half: measured on the piece, plain to keep. */
 export interface BustDart {
-  /** Most that can be taken out before the dart is used up, mm. */
-  readonly mostOut: number;
-  /** How wide the dart is at the side, leg to leg, once `more` mm are put in on the half, mm. */
-  readonly intakeWith: (more: number) => number;
+  /** How far the hinge, the armhole's lower third, lies outside the bust point (negative: inside), and above it, mm. */
+  readonly outside: number;
+  readonly above: number;
+  /** The dart's angle seen from the bust point, radians. */
+  readonly angle: number;
+  /** From the bust point to the end of the upper and of the lower leg, mm. */
+  readonly legs: readonly [upper: number, lower: number];
 }
 
 /** A side dart wider than this, mm, makes a point no pressing takes out: the trade splits it in two. */
@@ -30,10 +33,6 @@ const armholeBeside = (piece: Piece, side: string): { readonly edge: string; rea
 /**
  * The side dart a bust alteration would open or close, or null where the front has none or its hinge does
  * not lie above the bust point.
- *
- * Taking out a on a front half turns the part above the dart by θ about H, the armhole's lower third, dh outside
- * and dv above the bust point: a = dh + R sin(θ − φ), R = √(dh² + dv²), φ = atan2(dh, dv) (the trade's
- * formula for the full bust, solved for a). The dart is used up at θ = −(its angle seen from the bust point).
  */
 export const bustDart = (piece: Piece): BustDart | null => {
   const bustPoint = landmark(piece, 'bust-point');
@@ -49,22 +48,38 @@ export const bustDart = (piece: Piece): BustDart | null => {
   const hinge = pointOnEdge(piece, armhole.edge, armhole.underarmAt === 1 ? 2 / 3 : 1 / 3);
   const { legs } = dartOf(piece, mouth.dart);
   const dh = Math.abs(hinge.x - bustPoint.x);
-  const dv = bustPoint.y - hinge.y;
-  if (dv <= 0) return null;
+  const above = bustPoint.y - hinge.y;
+  if (above <= 0) return null;
   const [a, b] = [subtract(legs[0], bustPoint), subtract(legs[1], bustPoint)];
-  const angle = Math.abs(turnBetween(a, b));
   const outward = Math.sign((legs[0].x + legs[1].x) / 2 - bustPoint.x);
-  const signed = outward * (hinge.x - bustPoint.x) < 0 ? -dh : dh;
-  const phi = Math.atan2(signed, dv);
-  const reach = Math.hypot(signed, dv);
-  // The upper leg turns with the bust point and the lower one slides with it: both keep their length to it.
-  const [upper, lower] = [Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)];
   return {
-    mostOut: Math.max(0, reach * Math.sin(Math.min(Math.PI / 2, angle + phi)) - signed),
-    intakeWith: (more) => {
-      const turn = phi + Math.asin(Math.max(-1, Math.min(1, (more - signed) / reach)));
-      const opened = Math.max(0, angle + turn);
-      return Math.sqrt(Math.max(0, upper ** 2 + lower ** 2 - 2 * upper * lower * Math.cos(opened)));
-    },
+    outside: outward * (hinge.x - bustPoint.x) < 0 ? -dh : dh,
+    above,
+    angle: Math.abs(turnBetween(a, b)),
+    // The upper leg turns with the bust point and the lower one slides with it: both keep their length to it.
+    legs: [Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)],
   };
+};
+
+const phiOf = ({ outside, above }: BustDart): number => Math.atan2(outside, above);
+
+/**
+ * Most that can be taken out on the half before the dart is used up, mm.
+ *
+ * Taking out a turns the part above the dart by θ about H, the armhole's lower third, dh outside and dv above the bust
+ * point: a = dh + R sin(θ − φ), R = √(dh² + dv²), φ = atan2(dh, dv) (the trade's formula for the full bust, solved
+ * for a). The dart is used up at θ = −(its angle seen from the bust point).
+ */
+export const mostOut = (dart: BustDart): number => {
+  const reach = Math.hypot(dart.outside, dart.above);
+  return Math.max(0, reach * Math.sin(Math.min(Math.PI / 2, dart.angle + phiOf(dart))) - dart.outside);
+};
+
+/** How wide the dart is at the side, leg to leg, once `more` mm are put in on the half, mm. */
+export const intakeWith = (dart: BustDart, more: number): number => {
+  const reach = Math.hypot(dart.outside, dart.above);
+  const turn = phiOf(dart) + Math.asin(Math.max(-1, Math.min(1, (more - dart.outside) / reach)));
+  const opened = Math.max(0, dart.angle + turn);
+  const [upper, lower] = dart.legs;
+  return Math.sqrt(Math.max(0, upper ** 2 + lower ** 2 - 2 * upper * lower * Math.cos(opened)));
 };

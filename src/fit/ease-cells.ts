@@ -1,7 +1,6 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import type { Cloth } from '../cloth/index.ts';
-import type { Pattern } from '../pattern/index.ts';
-import type { SizeFigures } from './figures.ts';
+import type { FigureFrom, PatternFigures, SizeFigures } from './figures.ts';
 import { knitEase, usualEase } from './usual-ease.ts';
 
 export type Verdict = 'too-tight' | 'snug' | 'usual' | 'roomy';
@@ -16,6 +15,7 @@ export interface EaseCell {
   /** The body measure was not taken but estimated from the others. */
   readonly bodyEstimated: boolean;
   readonly finished: number;
+  readonly finishedFrom: FigureFrom;
   readonly ease: number;
   /** Under this one cannot move in it, or the knit is strained. */
   readonly least: number;
@@ -34,7 +34,7 @@ export interface EaseCell {
 const beyondDesign = 25;
 
 /** Crosswise stretch that may be counted on, or null for a woven: the cloth's in hand, else what the pattern asks for. */
-export const stretchCountedOn = (pattern: Pattern, cloth: Cloth | undefined): number | null => {
+export const stretchCountedOn = (pattern: PatternFigures, cloth: Cloth | undefined): number | null => {
   if (cloth) return cloth.structure === 'knit' ? cloth.stretchAcross : null;
   return pattern.cloth.structure === 'knit' ? pattern.cloth.stretch : null;
 };
@@ -55,17 +55,16 @@ export const verdictAsShown = (cell: EaseCell, shown: (mm: number) => number): V
     : verdictOf(shown(cell.ease), shown(cell.least), shown(cell.low), shown(cell.high));
 
 export interface EaseQuestion {
-  readonly pattern: Pattern;
-  readonly figures: readonly SizeFigures[];
+  readonly figures: PatternFigures;
   readonly measures: Measures;
   readonly estimated: ReadonlySet<MeasureId>;
   readonly cloth: Cloth | undefined;
 }
 
 /** The most ease any size has by design at a level: one design is one style, whatever the size. Minus infinity where no chart says. */
-const mostDesigned = (figures: readonly SizeFigures[], level: string): number =>
+const mostDesigned = (figures: PatternFigures, level: string): number =>
   Math.max(
-    ...figures.map((size) => {
+    ...figures.sizes.map((size) => {
       const girth = size.girths.find((one) => one.level === level);
       const body = girth ? size.body[girth.measure] : undefined;
       return girth && body !== undefined ? girth.finished - body : -Infinity;
@@ -73,27 +72,29 @@ const mostDesigned = (figures: readonly SizeFigures[], level: string): number =>
   );
 
 /** One cell: a body of `body` mm in `finished` mm of garment. Null where the trade knows no usual ease there. */
-export const easeCell = (question: EaseQuestion, figures: SizeFigures, level: string, added = 0): EaseCell | null => {
-  const girth = figures.girths.find((one) => one.level === level);
+export const easeCell = (question: EaseQuestion, of: SizeFigures, level: string, added = 0): EaseCell | null => {
+  const { figures } = question;
+  const girth = of.girths.find((one) => one.level === level);
   if (!girth) return null;
   const body = question.measures[girth.measure];
-  const usual = usualEase(girth.measure, question.pattern.kind);
+  const usual = usualEase(girth.measure, figures.kind);
   if (body === undefined || usual === null) return null;
-  const stretch = stretchCountedOn(question.pattern, question.cloth);
+  const stretch = stretchCountedOn(figures, question.cloth);
   const range = stretch === null ? usual : knitEase(body, stretch);
-  const chart = figures.body[girth.measure];
+  const chart = of.body[girth.measure];
   const designed = chart === undefined ? null : girth.finished - chart;
-  const high = Math.max(range.high, mostDesigned(question.figures, level) + beyondDesign);
+  const high = Math.max(range.high, mostDesigned(figures, level) + beyondDesign);
   const finished = girth.finished + added;
   const ease = finished - body;
   return {
-    size: figures.size,
+    size: of.size,
     level,
     measure: girth.measure,
     around: girth.around,
     body,
     bodyEstimated: question.estimated.has(girth.measure),
     finished,
+    finishedFrom: girth.from,
     ease,
     least: range.least,
     low: range.low,
@@ -104,16 +105,17 @@ export const easeCell = (question: EaseQuestion, figures: SizeFigures, level: st
 };
 
 /** Levels of the pattern in its own order. */
-export const levelsOf = (figures: readonly SizeFigures[]): readonly string[] =>
-  figures[0]?.girths.map((girth) => girth.level) ?? [];
+export const levelsOf = (figures: PatternFigures): readonly string[] => [
+  ...new Set(figures.sizes.flatMap((size) => size.girths.map((girth) => girth.level))),
+];
 
 /** Every level of one size, `added` mm more at the levels an alteration widens. */
 export const easeCells = (
   question: EaseQuestion,
-  figures: SizeFigures,
+  of: SizeFigures,
   added: (measure: MeasureId) => number = () => 0,
 ): readonly EaseCell[] =>
-  figures.girths.flatMap((girth) => {
-    const cell = easeCell(question, figures, girth.level, added(girth.measure));
+  of.girths.flatMap((girth) => {
+    const cell = easeCell(question, of, girth.level, added(girth.measure));
     return cell ? [cell] : [];
   });

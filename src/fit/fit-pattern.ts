@@ -4,21 +4,22 @@ import type { Pattern } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { bustAmount } from './amounts.ts';
 import { type EaseCell, type EaseQuestion, easeCells, stretchCountedOn } from './ease-cells.ts';
-import { patternFigures, type SizeFigures } from './figures.ts';
+import { type PatternFigures, patternFigures, type UnknownFigure } from './figures.ts';
 import { nearestSize, type Reason, type SizeChoice, type SizeScale, sizeScale, upForStretch } from './starting-size.ts';
 import { type EaseWord, easeWord } from './usual-ease.ts';
 import { type Way, wayFrom } from './ways.ts';
 
 export interface FitQuestion {
   readonly measures: Measures;
-  readonly pattern: Pattern;
+  /** The pattern itself, or its figures, as an envelope gives them. */
+  readonly pattern: Pattern | PatternFigures;
   readonly cloth?: Cloth;
   /** Ease this wearer is known to like, mm by level id; outranks every starting belief. */
   readonly liked?: Readonly<Record<string, number>>;
   /** A size she chose herself, instead of the one that would be recommended. */
   readonly size?: string;
   /** The pattern's figures, if they have been computed before. */
-  readonly figures?: readonly SizeFigures[];
+  readonly figures?: PatternFigures;
 }
 
 export interface Fit {
@@ -38,12 +39,14 @@ export interface Fit {
   readonly body: Measures;
   /** Measures that were not known and are estimates in it. */
   readonly estimated: readonly MeasureId[];
+  /** Levels it could not be judged at, and what to measure flat on the tissue to have them. */
+  readonly unknown: readonly UnknownFigure[];
 }
 
 /** Measures the answer leans on: what the levels go round, what chooses the size, what decides lengths. */
-const leanedOn = (figures: readonly SizeFigures[]): readonly MeasureId[] => [
+const leanedOn = (figures: PatternFigures): readonly MeasureId[] => [
   ...new Set<MeasureId>([
-    ...(figures[0]?.girths.map((girth) => girth.measure) ?? []),
+    ...(figures.sizes[0]?.girths.map((girth) => girth.measure) ?? []),
     'bustGirth',
     'upperBustGirth',
     'backWaistLength',
@@ -52,7 +55,7 @@ const leanedOn = (figures: readonly SizeFigures[]): readonly MeasureId[] => [
 ];
 
 /** Without one of these nothing can be said about a garment for that part of the body. */
-const atLeastOneOf = (pattern: Pattern): readonly MeasureId[] =>
+const atLeastOneOf = (pattern: PatternFigures): readonly MeasureId[] =>
   pattern.for === 'child'
     ? ['stature']
     : pattern.kind === 'trousers' || pattern.kind === 'skirt'
@@ -62,16 +65,16 @@ const atLeastOneOf = (pattern: Pattern): readonly MeasureId[] =>
 /** Known measures, and the rest estimated from the survey of the sex the pattern is drafted for; a child's are never estimated. */
 const bodyFor = (
   known: Measures,
-  pattern: Pattern,
+  pattern: PatternFigures,
 ): { readonly measures: Measures; readonly estimated: readonly MeasureId[] } =>
   pattern.for === 'child'
     ? { measures: known, estimated: [] }
     : completeMeasures(known, pattern.for === 'men' ? 'men' : 'women');
 
-const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: readonly SizeFigures[]): readonly Reason[] => {
-  const name = (index: number): string => figures[index]?.size ?? '';
+const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: PatternFigures): readonly Reason[] => {
+  const name = (index: number): string => figures.sizes[index]?.size ?? '';
   const chart = scale.chart[choice.index] ?? 0;
-  const bust = figures[choice.index]?.body.bustGirth;
+  const bust = figures.sizes[choice.index]?.body.bustGirth;
   const values = {
     size: name(choice.index),
     body: { mm: scale.body },
@@ -79,6 +82,9 @@ const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: readonly Siz
     ...(scale.by === 'upper-bust' && bust !== undefined ? { bust: { mm: bust }, cup: { mm: bust - chart } } : {}),
   };
   const reasons: Reason[] = [{ code: `fit.size-by-${scale.by}`, values }];
+  if (scale.by === 'upper-bust' && figures.cupSupposed && bust !== undefined) {
+    reasons.push({ code: 'fit.cup-supposed', values: { cup: { mm: bust - chart } } });
+  }
   if (choice.outside > 0)
     reasons.push({ code: 'fit.size-outside-chart', values: { ...values, by: { mm: choice.outside } } });
   if (choice.close && choice.next !== null) {
@@ -87,11 +93,7 @@ const sizeReasons = (scale: SizeScale, choice: SizeChoice, figures: readonly Siz
   return reasons;
 };
 
-const estimateReasons = (
-  estimated: readonly MeasureId[],
-  figures: readonly SizeFigures[],
-  body: Measures,
-): readonly Reason[] =>
+const estimateReasons = (estimated: readonly MeasureId[], figures: PatternFigures, body: Measures): readonly Reason[] =>
   leanedOn(figures)
     .filter((id) => estimated.includes(id))
     .map((id) => ({
@@ -105,15 +107,15 @@ const estimateReasons = (
  * gets a smaller size.
  */
 const upForDart = (question: EaseQuestion, choice: SizeChoice, liked: number | undefined): number => {
-  const { pattern, figures, measures } = question;
-  const here = figures[choice.index];
+  const { figures, measures } = question;
+  const here = figures.sizes[choice.index];
   if (!choice.close || choice.next === null || choice.next < choice.index || !here) return choice.index;
-  const bust = bustAmount(pattern, here, measures, liked, false);
+  const bust = bustAmount(figures, here, measures, liked, false);
   return bust !== null && bust.wideDart !== null ? choice.next : choice.index;
 };
 
 /** Said before all else: a pattern drafted for a knit cut in cloth that does not give, or the reverse. */
-const clothReasons = (pattern: Pattern, cloth: Cloth | undefined): readonly Reason[] => {
+const clothReasons = (pattern: PatternFigures, cloth: Cloth | undefined): readonly Reason[] => {
   if (!cloth) return [];
   const needed = pattern.cloth.stretch;
   const values = {
@@ -140,16 +142,12 @@ const otherWay = (
   choice: SizeChoice,
   liked: number | undefined,
 ): Way | null => {
-  const { figures, measures, pattern } = question;
+  const { figures: pattern, measures } = question;
+  const figures = pattern.sizes;
   const charts = figures.map((size) => size.body.bustGirth);
   const bust = measures.bustGirth;
   const stretches = stretchCountedOn(pattern, question.cloth) !== null;
-  if (
-    !stretches &&
-    bust !== undefined &&
-    pattern.draftedCup !== undefined &&
-    charts.every((one) => one !== undefined)
-  ) {
+  if (!stretches && bust !== undefined && pattern.draftedCup !== null && charts.every((one) => one !== undefined)) {
     const byBust = nearestSize(charts, bust).index;
     const upper = (charts[byBust] ?? 0) - pattern.draftedCup;
     const by = upper - (measures.upperBustGirth ?? upper);
@@ -181,7 +179,9 @@ const otherWay = (
  * whose chart lacks what sizes are chosen by (`fit.chart-incomplete`).
  */
 export const fitPattern = (asked: FitQuestion): Result<Fit> => {
-  const { pattern, cloth, measures: known } = asked;
+  const { cloth, measures: known } = asked;
+  const pattern = asked.figures ?? ('format' in asked.pattern ? patternFigures(asked.pattern) : asked.pattern);
+  const { sizes } = pattern;
   const impossible = impossibleMeasures(known, pattern.for === 'child' ? 'child' : 'adult')[0];
   if (impossible) return { ok: false, problem: impossible };
   const needed = atLeastOneOf(pattern);
@@ -190,46 +190,45 @@ export const fitPattern = (asked: FitQuestion): Result<Fit> => {
       measures: needed.map((id) => describeMeasure(id).name.toLowerCase()).join(' / '),
     });
   }
-  const figures = asked.figures ?? patternFigures(pattern);
   const { measures, estimated } = bodyFor(known, pattern);
-  const question: EaseQuestion = { pattern, figures, measures, estimated: new Set(estimated), cloth };
-  const bustLevel = figures[0]?.girths.find((girth) => girth.measure === 'bustGirth')?.level;
+  const question: EaseQuestion = { figures: pattern, measures, estimated: new Set(estimated), cloth };
+  const bustLevel = sizes[0]?.girths.find((girth) => girth.measure === 'bustGirth')?.level;
   const liked = bustLevel === undefined ? undefined : asked.liked?.[bustLevel];
   const scale = sizeScale(question, liked);
-  if (figures.length === 0 || scale === null) return bad('fit.chart-incomplete', { pattern: pattern.name });
+  if (sizes.length === 0 || scale === null) return bad('fit.chart-incomplete', { pattern: pattern.name });
 
   const choice = nearestSize(scale.chart, scale.body);
   const stretches = stretchCountedOn(pattern, cloth) !== null;
   const settled = stretches ? upForStretch(question, choice.index) : upForDart(question, choice, liked);
-  const own = asked.size === undefined ? settled : figures.findIndex((size) => size.size === asked.size);
+  const own = asked.size === undefined ? settled : sizes.findIndex((size) => size.size === asked.size);
   if (own < 0) {
     return bad('fit.size-unknown', {
       size: asked.size ?? '',
       pattern: pattern.name,
-      sizes: figures.map((size) => size.size).join(', '),
+      sizes: sizes.map((size) => size.size).join(', '),
     });
   }
   const ofCloth = clothReasons(pattern, cloth);
   const because: Reason[] = [
     ...ofCloth,
     ...(own === settled
-      ? sizeReasons(scale, choice, figures)
+      ? sizeReasons(scale, choice, pattern)
       : [{ code: 'fit.size-chosen', values: { size: asked.size ?? '' } }]),
   ];
   if (own === settled && settled !== choice.index) {
-    const up = { size: figures[settled]?.size ?? '', from: figures[choice.index]?.size ?? '' };
+    const up = { size: sizes[settled]?.size ?? '', from: sizes[choice.index]?.size ?? '' };
     because.push({ code: stretches ? 'fit.size-up-for-stretch' : 'fit.size-up-for-dart', values: up });
   }
-  const first = wayFrom(question, own, liked, [...because, ...estimateReasons(estimated, figures, measures)]);
+  const first = wayFrom(question, own, liked, [...because, ...estimateReasons(estimated, pattern, measures)]);
   const second =
     own === settled
       ? otherWay(question, own, choice, liked)
-      : wayFrom(question, settled, liked, sizeReasons(scale, choice, figures));
+      : wayFrom(question, settled, liked, sizeReasons(scale, choice, pattern));
   const others = second ? [{ ...second, reasons: [...ofCloth, ...second.reasons] }] : [];
   return good({
     recommended: 0,
     ways: [first, ...others],
-    sizes: figures.map((size) => {
+    sizes: sizes.map((size) => {
       const cells = easeCells(question, size);
       const bust = cells.find((cell) => cell.measure === 'bustGirth');
       return { size: size.size, cells, word: bust && !stretches ? easeWord(bust.ease) : null };
@@ -237,5 +236,6 @@ export const fitPattern = (asked: FitQuestion): Result<Fit> => {
     scale: { ...scale, position: choice.position, close: choice.close },
     body: measures,
     estimated,
+    unknown: pattern.unknown,
   });
 };

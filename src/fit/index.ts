@@ -1,7 +1,16 @@
 export { type BustAmount, bustAmount, lengthAmounts, type SuggestedAlteration } from './amounts.ts';
 export { widestDart } from './bust-dart.ts';
 export { type EaseCell, easeCells, type Verdict, verdictAsShown } from './ease-cells.ts';
-export { patternFigures, type SizeFigures } from './figures.ts';
+export { envelopeFigures, levelsKnownBy } from './envelope-figures.ts';
+export {
+  type FigureFrom,
+  type GirthFigure,
+  type LengthZone,
+  type PatternFigures,
+  patternFigures,
+  type SizeFigures,
+  type UnknownFigure,
+} from './figures.ts';
 export { type Fit, type FitQuestion, fitPattern, isClothCaution } from './fit-pattern.ts';
 export { nearestSize, type Reason, type SizeChoice, type SizeScale } from './starting-size.ts';
 export {

@@ -1,7 +1,7 @@
 import type { MeasureId } from '../body/index.ts';
 import type { Problem } from '../units/index.ts';
 import { type EaseQuestion, easeCell, levelsOf, stretchCountedOn } from './ease-cells.ts';
-import type { SizeFigures } from './figures.ts';
+import type { PatternFigures, SizeFigures } from './figures.ts';
 
 /** A reason as data: its sentence stands in words/fit.ts under the same code. */
 export type Reason = Problem;
@@ -64,16 +64,13 @@ const fullStyle = 150;
 /** A skirt is gathered or flared when its hip has this much more than usual by design. */
 const fullHip = 150;
 
-const chartOf = (
-  figures: readonly SizeFigures[],
-  of: (size: SizeFigures) => number | undefined,
-): readonly number[] | null => {
-  const chart = figures.map(of);
+const chartOf = (figures: PatternFigures, of: (size: SizeFigures) => number | undefined): readonly number[] | null => {
+  const chart = figures.sizes.map(of);
   return chart.every((figure): figure is number => figure !== undefined) ? chart : null;
 };
 
-const designedEase = (figures: readonly SizeFigures[], measure: MeasureId): number | null => {
-  const eases = figures.flatMap((size) => {
+const designedEase = (figures: PatternFigures, measure: MeasureId): number | null => {
+  const eases = figures.sizes.flatMap((size) => {
     const girth = size.girths.find((one) => one.measure === measure);
     const body = size.body[measure];
     return girth && body !== undefined ? [girth.finished - body] : [];
@@ -88,27 +85,29 @@ const designedEase = (figures: readonly SizeFigures[], measure: MeasureId): numb
  * Children: stature. Null when the body lacks the measure, or the chart does.
  */
 export const sizeScale = (question: EaseQuestion, likedBustEase: number | undefined): SizeScale | null => {
-  const { pattern, figures, measures } = question;
+  const { figures, measures } = question;
   const scale = (by: SizeScale['by'], measure: MeasureId, chart: readonly number[] | null, body = measures[measure]) =>
     chart === null || body === undefined ? null : { by, measure, chart, body };
   const own = (measure: MeasureId) => chartOf(figures, (size) => size.body[measure]);
-  if (pattern.for === 'child') return scale('stature', 'stature', own('stature'));
-  if (pattern.kind === 'trousers') return scale('hip', 'hipGirth', own('hipGirth'));
-  if (pattern.kind === 'skirt') {
+  if (figures.for === 'child') return scale('stature', 'stature', own('stature'));
+  if (figures.kind === 'trousers') return scale('hip', 'hipGirth', own('hipGirth'));
+  if (figures.kind === 'skirt') {
     const flared = (designedEase(figures, 'hipGirth') ?? 0) > fullHip;
     return flared ? scale('waist', 'waistGirth', own('waistGirth')) : scale('hip', 'hipGirth', own('hipGirth'));
   }
   const finished = chartOf(figures, (size) => size.girths.find((girth) => girth.measure === 'bustGirth')?.finished);
   const designed = designedEase(figures, 'bustGirth');
-  const stretch = stretchCountedOn(question.pattern, question.cloth);
+  const stretch = stretchCountedOn(figures, question.cloth);
   if (stretch === null && designed !== null && designed > fullStyle && finished && measures.bustGirth !== undefined) {
     return scale('finished-bust', 'bustGirth', finished, measures.bustGirth + (likedBustEase ?? designed));
   }
-  const cup = pattern.draftedCup;
-  if (pattern.cloth.structure === 'woven' && cup !== undefined) {
-    const chart = chartOf(figures, (size) =>
-      size.body.bustGirth === undefined ? undefined : size.body.bustGirth - cup,
-    );
+  const cup = figures.draftedCup;
+  if (figures.cloth.structure === 'woven' && cup !== null) {
+    // A chart that prints the upper bust itself outranks a cup that is only supposed.
+    const printed = figures.cupSupposed ? own('upperBustGirth') : null;
+    const chart =
+      printed ??
+      chartOf(figures, (size) => (size.body.bustGirth === undefined ? undefined : size.body.bustGirth - cup));
     return scale('upper-bust', 'upperBustGirth', chart);
   }
   if (likedBustEase !== undefined && finished && measures.bustGirth !== undefined) {
@@ -124,6 +123,6 @@ export const upForStretch = (question: EaseQuestion, index: number): number => {
       const cell = easeCell(question, size, level);
       return cell !== null && cell.measure === 'bustGirth' && cell.verdict === 'too-tight';
     });
-  const fit = question.figures.findIndex((size, i) => i >= index && !strained(size));
-  return fit < 0 ? question.figures.length - 1 : fit;
+  const fit = question.figures.sizes.findIndex((size, i) => i >= index && !strained(size));
+  return fit < 0 ? question.figures.sizes.length - 1 : fit;
 };

@@ -37,7 +37,7 @@ const blendable: readonly MeasureId[] = ['waistGirth', 'abdomenGirth', 'hipGirth
 const blendFor = (question: EaseQuestion, cell: EaseCell, start: number, added: number): string | null => {
   if (!blendable.includes(cell.measure) || cell.verdict === 'usual') return null;
   const larger = cell.verdict !== 'roomy';
-  const sizes = question.figures;
+  const { sizes } = question.figures;
   const candidates = larger ? sizes.slice(start + 1) : sizes.slice(0, start).toReversed();
   const fitting = candidates.find((size) => easeCell(question, size, cell.level, added)?.verdict === 'usual');
   if (fitting) return fitting.size;
@@ -54,7 +54,7 @@ const valuesOf = (cell: EaseCell) => ({
 
 /** No alteration widens a sleeve yet: the first larger size whose sleeve is wide enough is the way meanwhile. */
 const tightArm = (question: EaseQuestion, cell: EaseCell, index: number): Reason => {
-  const wider = question.figures
+  const wider = question.figures.sizes
     .slice(index + 1)
     .find((size) => (easeCell(question, size, cell.level)?.verdict ?? 'too-tight') !== 'too-tight');
   return wider
@@ -79,6 +79,12 @@ const mendedReasons = (question: EaseQuestion, figures: SizeFigures, altered: re
     return [{ code: 'fit.mended-by-bust', values: { ...valuesOf(before), after: { mm: cell.ease } } }];
   });
 
+/** What cannot be judged in this size for want of a finished measurement, and what to measure flat to have it. */
+const unknownReasons = ({ figures }: EaseQuestion, size: string): readonly Reason[] =>
+  figures.unknown
+    .filter(({ sizes }) => sizes.includes(size))
+    .map(({ level }) => ({ code: 'fit.finished-unknown', values: { level, size } }));
+
 /** What it takes to make the size at `index` fit, and how it then sits. `because` are the reasons for the size itself. */
 export const wayFrom = (
   question: EaseQuestion,
@@ -86,9 +92,10 @@ export const wayFrom = (
   likedBustEase: number | undefined,
   because: readonly Reason[],
 ): Way => {
-  const figures = question.figures[index] as SizeFigures;
-  const { pattern, measures, estimated } = question;
-  const sizes = question.figures.map((one) => one.size);
+  const pattern = question.figures;
+  const figures = pattern.sizes[index] as SizeFigures;
+  const { measures, estimated } = question;
+  const sizes = pattern.sizes.map((one) => one.size);
   const stretches = stretchCountedOn(pattern, question.cloth) !== null;
   const bust = bustAmount(pattern, figures, measures, likedBustEase, stretches);
   const lengths = lengthAmounts(pattern, figures, measures, estimated);
@@ -100,6 +107,8 @@ export const wayFrom = (
     const size = blendFor(question, cell, index, added(cell.measure));
     return size === null ? [] : [{ level: cell.level, size }];
   });
+  // Nobody can print the sizes of an envelope; a card shows how they are drawn into one another on the tissue.
+  const byCard = pattern.knownBy === 'envelope' ? '-by-card' : '';
   const minutes = alterations.reduce(
     (sum, one) => sum + (minutesFor[one.alteration] ?? 0),
     blend.length * minutesForBlend,
@@ -120,10 +129,12 @@ export const wayFrom = (
       ...ease.flatMap((cell) => cellReason(question, cell, index) ?? []),
       ...blend.map(
         ({ level, size }): Reason => ({
-          code: sizes.indexOf(size) > index ? 'fit.blend-out' : 'fit.blend-in',
+          code: `fit.blend-${sizes.indexOf(size) > index ? 'out' : 'in'}${byCard}`,
           values: { level, size },
         }),
       ),
+      ...unknownReasons(question, figures.size),
+      ...(alterations.some(({ counted }) => counted === 'usual') ? [{ code: 'fit.usual-construction' }] : []),
     ],
   };
 };

@@ -72,8 +72,8 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
     [desk, id],
   );
   const alteredEase = useMemo(
-    () => (fit.ok ? easeAsAltered(fit.value, pattern, figures, size, altered.garment, cloth) : []),
-    [fit, pattern, figures, size, altered.garment, cloth],
+    () => (fit.ok ? easeAsAltered(fit.value, figures, size, altered.garment, cloth) : []),
+    [fit, figures, size, altered.garment, cloth],
   );
   const inHand = useMemo(
     (): MakeInHand => ({ id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change }),

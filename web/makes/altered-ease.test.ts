@@ -16,7 +16,7 @@ const fullBust = { id: 's1', alteration: 'full-bust', version: 1, on: true, para
 
 describe('ease as altered', () => {
   it('is the pattern’s own while nothing is altered', () => {
-    const cells = easeAsAltered(fit.value, pattern, figures, size, size.garment, null);
+    const cells = easeAsAltered(fit.value, figures, size, size.garment, null);
     expect(cells).toEqual(fit.value.sizes[4]?.cells);
   });
 
@@ -24,7 +24,7 @@ describe('ease as altered', () => {
     const { garment, refusal } = applyAlterations(size.garment, [fullBust]);
     expect(refusal).toBeNull();
     const before = fit.value.sizes[4]?.cells.find((cell) => cell.level === 'bust');
-    const cells = easeAsAltered(fit.value, pattern, figures, size, garment, null);
+    const cells = easeAsAltered(fit.value, figures, size, garment, null);
     const after = cells.find((cell) => cell.level === 'bust');
     expect((after?.ease ?? 0) - (before?.ease ?? 0)).toBeCloseTo(30, 0);
     expect([after?.low, after?.high]).toEqual([before?.low, before?.high]);

@@ -1,25 +1,23 @@
 import type { MeasureId } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
-import { type EaseCell, easeCells, type Fit, type SizeFigures } from '../../src/fit/index.ts';
-import { type FinishedGirth, finishedGirths, type Garment, type Pattern, type Size } from '../../src/pattern/index.ts';
+import { type EaseCell, easeCells, type Fit, type PatternFigures } from '../../src/fit/index.ts';
+import { type FinishedGirth, finishedGirths, type Garment, type Size } from '../../src/pattern/index.ts';
 
 /** Ease of the pieces as altered, measured off them as it is off the pattern's. */
 export const easeAsAltered = (
   fit: Fit,
-  pattern: Pattern,
-  figures: readonly SizeFigures[],
+  figures: PatternFigures,
   size: Size,
   garment: Garment,
   cloth: Cloth | null,
 ): readonly EaseCell[] => {
   const question = {
-    pattern,
     figures,
     measures: fit.body,
     estimated: new Set(fit.estimated),
     cloth: cloth ?? undefined,
   };
-  const drafted = figures.find((one) => one.size === size.id);
+  const drafted = figures.sizes.find((one) => one.size === size.id);
   if (!drafted) return [];
   const now = finishedGirths(garment);
   // What is usual is set against the design, so the design's own girths are asked and what was altered is added to them.

@@ -63,7 +63,13 @@ describe('an alteration list', () => {
       back: startingSize,
       blend: [],
       ease: [],
-      alterations: alterations.map((one) => ({ ...one, total: 24, perPiece: 12, count: 2 })),
+      alterations: alterations.map((one) => ({
+        ...one,
+        total: 24,
+        perPiece: 12,
+        count: 2,
+        counted: 'pieces' as const,
+      })),
       minutes: 0,
       reasons: [],
     });
