@@ -1,5 +1,6 @@
 export * from './length.ts';
-export * from './parse-length.ts';
+export * from './parse-figure.ts';
+export { parseLength } from './parse-length.ts';
 export * from './print-length.ts';
 export * from './quantities.ts';
 export * from './result.ts';

@@ -25,6 +25,12 @@ const smaller: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
   in: [],
 };
 
+/** The unit that need not be written after a larger one. After metres only two digits are surely centimetres: 2 m 5 may be meant as 2.5. */
+const unsaidAfter = (before: LengthUnit, number: WrittenNumber): LengthUnit | null => {
+  if (before === 'ft') return 'in';
+  return before === 'm' && number.kind === 'decimal' && /^\d\d$/.test(number.digits) ? 'cm' : null;
+};
+
 interface Part {
   readonly number: WrittenNumber;
   readonly unit: LengthUnit | null;
@@ -51,8 +57,8 @@ const addParts = (parts: readonly Part[], text: string, unitless: LengthUnit): R
   let sum = 0;
   let before = null as LengthUnit | null;
   for (const [index, part] of parts.entries()) {
-    // 5'5 and 5 ft 5: what follows feet without a unit is inches, as everybody writes it.
-    const unit: LengthUnit | null = part.unit ?? (before === null ? unitless : before === 'ft' ? 'in' : null);
+    // 5'5 and 5 ft 5: what follows feet without a unit is inches, as everybody writes it; 1m60 is metres and centimetres.
+    const unit: LengthUnit | null = part.unit ?? (before === null ? unitless : unsaidAfter(before, part.number));
     if (unit === null || (index < parts.length - 1 && part.unit === null)) return bad('units.not-a-length', { text });
     if (before !== null && !smaller[before].includes(unit)) return bad('units.wrong-order', { text });
     const value = worth(part.number, finelyWritten(unit));
@@ -66,8 +72,14 @@ const addParts = (parts: readonly Part[], text: string, unitless: LengthUnit): R
   return good(sum);
 };
 
+/** The unit written last in plain writing that reads as a length, or null where none is written or it reads as none. */
+export const unitWritten = (written: string): LengthUnit | null => {
+  const parts = takeParts(written);
+  return parts.ok ? (parts.value.findLast(({ unit }) => unit !== null)?.unit ?? null) : null;
+};
+
 /**
- * Reads a length: `5 ft 5 1/2 in`, `65½"`, `1-5/8"`, `166,4 cm`, `2 1/4 yd`, `1.9 m`, or a plain
+ * Reads a length: `5 ft 5 1/2 in`, `65½"`, `1-5/8"`, `166,4 cm`, `2 1/4 yd`, `1.9 m`, `1m60`, or a plain
  * number in `defaultUnit`. Gives millimetres, to the nearest nanometre. With `signed` a leading minus
  * is allowed, for amounts that may go either way; a tape measure never reads below nothing.
  *

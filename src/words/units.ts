@@ -45,6 +45,10 @@ export const unitsProblems: ProblemCatalogue = {
     message: '“{text}” is longer than a roll of cloth.',
     remedy: 'Look at the unit and the decimal mark.',
   },
+  'units.range-falls': {
+    message: '“{text}” ends before it begins.',
+    remedy: 'Write the smaller figure first: 32–34.',
+  },
   'units.not-a-weight': {
     message: '“{text}” does not read as a weight of cloth.',
     remedy: 'Write it by area: 150 g/m² or 4.5 oz/yd².',
