@@ -20,6 +20,7 @@ import { serverProblems } from './server.ts';
 import { storeProblems } from './store.ts';
 import { unitsProblems } from './units.ts';
 import { webProblems } from './web.ts';
+import { webEnvelopeProblems } from './web-envelopes.ts';
 
 export * from './alter.ts';
 export * from './alteration-steps.ts';
@@ -45,6 +46,7 @@ export * from './server.ts';
 export * from './store.ts';
 export * from './units.ts';
 export * from './web.ts';
+export * from './web-envelopes.ts';
 
 /** Every room's problem sentences. Codes begin with their room's name, so none can hide another. */
 export const problemWords: ProblemCatalogue = {
@@ -67,6 +69,7 @@ export const problemWords: ProblemCatalogue = {
   ...serverProblems,
   ...cliProblems,
   ...webProblems,
+  ...webEnvelopeProblems,
 };
 
 /** Only met when a code was used that no room has words for; a test keeps that from happening. */

@@ -47,7 +47,7 @@ const readJson = async (response: Response): Promise<unknown> => {
   }
 };
 
-/** Asks the workroom's server on this machine; never throws. A 502 to 504 comes from a proxy whose server is gone. */
+/** Asks the workroom's server on this machine, with JSON or with a file as it is; never throws. A 502 to 504 comes from a proxy whose server is gone. */
 export const ask = async <T>(
   fetcher: Fetcher,
   method: 'GET' | 'POST' | 'PUT' | 'DELETE',
@@ -57,7 +57,10 @@ export const ask = async <T>(
 ): Promise<Answer<T>> => {
   const init: RequestInit = { method, headers: { accept: 'application/json' } };
   if (options.keepalive) init.keepalive = true;
-  if (body !== undefined) {
+  if (body instanceof Blob) {
+    init.body = body;
+    init.headers = { accept: 'application/json', 'content-type': body.type || 'application/octet-stream' };
+  } else if (body !== undefined) {
     init.body = JSON.stringify(body);
     init.headers = { accept: 'application/json', 'content-type': 'application/json' };
   }
