@@ -3,7 +3,7 @@ import { type Garment, pieceOf, type Seam, type SeamSide } from '../pattern/inde
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
 import { type BustFront, bustFront } from './bust-front.ts';
-import { heldSeams, replacePieces, reportOf } from './checks.ts';
+import { cutsOf, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { girthChanges } from './girths.ts';
 import { placeAlongEdge, type RingRun, ringOf } from './ring.ts';
 import { createTape, type Tape } from './tape.ts';
@@ -71,5 +71,6 @@ export const bust = (garment: Garment, a: number): Result<Applied> => {
     changes: [...fronts.flatMap(({ changes }) => changes), ...girthChanges(garment, after)],
     warnings: fronts.flatMap(({ warnings }) => warnings),
     pieces: changed.map((one) => reportOf(tape, one.before, one.after, one.joined.puts)),
+    cuts: cutsOf(changed),
   });
 };

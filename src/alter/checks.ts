@@ -1,9 +1,10 @@
 import { outlineArea, selfIntersections, tolerance } from '../geometry/index.ts';
 import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, type Problem } from '../units/index.ts';
+import type { Joined } from './join.ts';
 import { type Put, sumOf } from './put.ts';
 import { type Tape, walked } from './tape.ts';
-import type { Held, PieceReport } from './types.ts';
+import type { Held, PieceCut, PieceReport } from './types.ts';
 
 /** One thing held: off by so many mm, judged by tolerance.holds unless another is named. */
 export const held = (
@@ -44,6 +45,12 @@ export const torn = (piece: Piece): Problem | null => {
   if (outlineArea(outline) > 0 && selfIntersections(outline).length === 0) return null;
   return bad('alter.tears', { piece: piece.name }).problem;
 };
+
+/** Where pieces were cut, each cut under its piece. */
+export const cutsOf = (
+  changed: readonly { readonly before: Piece; readonly joined: Pick<Joined, 'cuts'> }[],
+): readonly PieceCut[] =>
+  changed.flatMap(({ before, joined }) => joined.cuts.map((cut) => ({ ...cut, piece: before.id })));
 
 /** What became of a piece, from its areas and what was put in. */
 export const reportOf = (tape: Tape, before: Piece, after: Piece, puts: readonly Put[]): PieceReport => {

@@ -32,7 +32,7 @@ export const moveCorner = (piece: Piece, edge: string, end: 'start' | 'end', by:
 };
 
 /** The last (or first) segment drawn to another end, its handle there moved along. */
-const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path => {
+export const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path => {
   const index = end === 'end' ? path.length - 1 : 0;
   return path.map((segment, i) => {
     if (i !== index) return segment;

@@ -30,6 +30,8 @@ export interface Joined {
   readonly piece: Piece;
   readonly formers: readonly FormerCut[];
   readonly puts: readonly Put[];
+  /** Where the piece was cut, as it lay before its parts moved. */
+  readonly cuts: readonly { readonly id: string; readonly points: readonly Point[] }[];
 }
 
 interface Growing {
@@ -104,7 +106,12 @@ export const join = (pieces: CutPiece, owners: MarkOwners = {}): Joined => {
     darts: pieces.piece.darts.filter((dart) => mouths.has(dart.id)),
   };
   checkArea(pieces, bare, puts);
-  return { piece: carryMarks(pieces, bare, owners), formers, puts };
+  return {
+    piece: carryMarks(pieces, bare, owners),
+    formers,
+    puts,
+    cuts: pieces.cuts.map(({ id, points }) => ({ id, points })),
+  };
 };
 
 const closeRing = (

@@ -1,12 +1,11 @@
 import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { type Garment, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
+import { type Garment, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, heightsOnPiece, slideAcross } from './across.ts';
-import { held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
-import { moveCorner } from './corner.ts';
+import { cutsOf, held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { girthChanges } from './girths.ts';
-import { runIndices } from './ring.ts';
-import { createTape, type Tape, walked } from './tape.ts';
+import { createTape, type Tape } from './tape.ts';
+import { lowerEnd, trueSeams } from './true-seams.ts';
 import type { Alteration, Applied, Change, Held, Params } from './types.ts';
 
 const places = ['above-waist', 'below-waist', 'sleeve'] as const;
@@ -98,37 +97,6 @@ const crowded = (
   return found?.piece ?? null;
 };
 
-/** Truing the lower end of a side seam by more than this, mm, is no truing any more. */
-const mostTrued = 3;
-
-/**
- * Two edges redrawn alike may differ by a little where one is steeper than the other. As at the table, the longer of
- * the two is walked along its mate and its lower corner marked where the mate ends.
- */
-const trueSeams = (tape: Tape, before: Garment, after: Garment, lengthened: ReadonlySet<string>): Garment => {
-  let garment = after;
-  for (const seam of garment.seams) {
-    if (!lengthened.has(seam.a.piece) || !lengthened.has(seam.b.piece)) continue;
-    const was = walked(tape, seam, (id) => pieceOf(before, id)).difference;
-    const walk = walked(tape, seam, (id) => pieceOf(garment, id));
-    const over = walk.difference - was;
-    if (Math.abs(walk.excess) <= tolerance.seam / 2 || Math.abs(over) > mostTrued) continue;
-    const longer: SeamSide = over > 0 ? seam.a : seam.b;
-    const pieces = garment.pieces.map((piece) =>
-      piece.id === longer.piece ? moveCorner(piece, longer.edge, lowerEnd(piece, longer.edge), -Math.abs(over)) : piece,
-    );
-    garment = { ...garment, pieces };
-  }
-  return garment;
-};
-
-const lowerEnd = (piece: Piece, edge: string): 'start' | 'end' => {
-  const indices = runIndices(piece.runs, edge);
-  const start = pathStart((piece.runs[indices[0] as number] as Piece['runs'][number]).path);
-  const end = pathEnd((piece.runs[indices.at(-1) as number] as Piece['runs'][number]).path);
-  return start.y > end.y ? 'start' : 'end';
-};
-
 /** What each piece holds: edges that were not cut keep their length, those at its ends their width. */
 const heldOn = (tape: Tape, { before, joined }: CutAcross, after: Piece): readonly Held[] => {
   const cutEdges = new Set(joined.formers.map(({ edge }) => edge));
@@ -214,6 +182,7 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
     ],
     warnings: [],
     pieces: cuts.map((one) => reportOf(tape, one.before, now(one.before.id), one.joined.puts)),
+    cuts: cutsOf(cuts),
   });
 };
 

@@ -156,7 +156,7 @@ describe('the catalogue', () => {
       follows: [],
       apply: (garment) => ({
         ok: true,
-        value: { garment, untrued: garment, held: [], changes: [], warnings: [], pieces: [] },
+        value: { garment, untrued: garment, held: [], changes: [], warnings: [], pieces: [], cuts: [] },
       }),
     };
     const altered = applyAlterations(blouse, [step('n', 'nothing', { amount: 0 }), ...list], undefined, [

@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/index.ts';
 import type { AlterationStep, Garment } from '../pattern/index.ts';
 import type { Problem, Result } from '../units/index.ts';
 import type { Put } from './put.ts';
@@ -57,6 +58,13 @@ export interface PieceReport {
   readonly puts: readonly Put[];
 }
 
+/** Where a piece was cut, from end to end, as it lay before its parts moved. */
+export interface PieceCut {
+  readonly piece: string;
+  readonly id: string;
+  readonly points: readonly Point[];
+}
+
 /** One alteration applied. */
 export interface Applied {
   readonly garment: Garment;
@@ -66,6 +74,7 @@ export interface Applied {
   readonly changes: readonly Change[];
   readonly warnings: readonly Problem[];
   readonly pieces: readonly PieceReport[];
+  readonly cuts: readonly PieceCut[];
 }
 
 /**
