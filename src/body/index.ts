@@ -1,3 +1,7 @@
+export * from './child-chart.ts';
+export * from './child-complete.ts';
+export * from './child-csv.ts';
+export * from './child-spread.ts';
 export * from './complete.ts';
 export * from './describe.ts';
 export * from './known.ts';

@@ -1,5 +1,6 @@
 import type { Problem, Result } from '../units/index.ts';
 import { bad, good } from '../units/index.ts';
+import { csvFields, csvLines } from './csv-fields.ts';
 import type { Survey, SurveyRow } from './survey-row.ts';
 import { bodyFromSurveyRow, surveyRules } from './survey-row.ts';
 import type { MeasureId, Measures } from './types.ts';
@@ -16,17 +17,8 @@ export interface SurveyBody {
   readonly problem: Problem | null;
 }
 
-/** Fields of one line of comma-separated values; quoted fields may hold commas and doubled quotes (RFC 4180), not line ends. */
-const fields = (line: string): readonly string[] => {
-  const found: string[] = [];
-  const pattern = /,(?:"((?:[^"]|"")*)"|([^",]*))(?=,|$)/g;
-  for (const match of `,${line}`.matchAll(pattern))
-    found.push((match[1] ?? match[2] ?? '').replaceAll('""', '"').trim());
-  return found;
-};
-
 const readRow = (names: readonly string[], line: string, row: number, survey: Survey): SurveyBody => {
-  const cells = fields(line);
+  const cells = csvFields(line);
   const columns: Record<string, number> = {};
   let problem: Problem | null =
     cells.length === names.length
@@ -55,11 +47,8 @@ const surveyColumns: ReadonlySet<string> = new Set(Object.values(surveyRules).fl
  * row that cannot be used carries its own problem, so that one bad row does not lose the others.
  */
 export const surveyBodies = (csv: string, survey: Survey): Result<readonly SurveyBody[]> => {
-  const lines = csv
-    .replace(/^\ufeff/, '')
-    .split(/\r\n|\n|\r/)
-    .filter((line) => line.trim() !== '');
-  const names = fields(lines[0] ?? '');
+  const lines = csvLines(csv);
+  const names = csvFields(lines[0] ?? '');
   if (!names.some((name) => surveyColumns.has(name))) return bad('body.no-columns');
   return good(lines.slice(1).map((line, index) => readRow(names, line, index + 1, survey)));
 };

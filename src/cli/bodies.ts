@@ -1,4 +1,4 @@
-import { type Measures, type Survey, surveyBodies } from '../body/index.ts';
+import { childBodies, type Measures, type Survey, surveyBodies } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import type { Arguments } from './arguments.ts';
 import { readTextFile } from './files.ts';
@@ -9,25 +9,28 @@ export interface AskedBody {
   readonly body: Result<Measures>;
 }
 
-const surveyOf = (written: string | undefined): Result<Survey> =>
-  written === 'women' || written === 'men'
-    ? good(written)
-    : bad('cli.choice', { option: 'survey', written: written ?? '', choices: 'women, men' });
+/** Whose bodies a file holds: survey rows of women or men, or children by our own measures. */
+export type BodiesOf = Survey | 'children';
 
-/** The bodies of `--bodies FILE.csv --survey women|men`, in the file's order. */
+const bodiesOf = (written: string | undefined): Result<BodiesOf> =>
+  written === 'women' || written === 'men' || written === 'children'
+    ? good(written)
+    : bad('cli.choice', { option: 'survey', written: written ?? '', choices: 'women, men, children' });
+
+/** The bodies of `--bodies FILE.csv --survey women|men|children`, in the file's order. */
 export const readBodies = async (
   given: Arguments,
-): Promise<Result<{ readonly survey: Survey; readonly bodies: readonly AskedBody[] }>> => {
-  const survey = surveyOf(given.text('survey'));
-  if (!survey.ok) return survey;
+): Promise<Result<{ readonly survey: BodiesOf; readonly bodies: readonly AskedBody[] }>> => {
+  const of = bodiesOf(given.text('survey'));
+  if (!of.ok) return of;
   const file = given.text('bodies') ?? '';
   const text = await readTextFile(file);
   if (!text.ok) return text;
-  const bodies = surveyBodies(text.value, survey.value);
+  const bodies = of.value === 'children' ? childBodies(text.value) : surveyBodies(text.value, of.value);
   if (!bodies.ok) return bodies;
   if (bodies.value.length === 0) return bad('cli.no-bodies', { file });
   return good({
-    survey: survey.value,
+    survey: of.value,
     bodies: bodies.value.map(({ row, measures, problem }) => ({
       row,
       body: problem ? { ok: false, problem } : good(measures),

@@ -1,4 +1,5 @@
 import {
+  completeChild,
   completeMeasures,
   describeMeasure,
   impossibleMeasures,
@@ -13,7 +14,9 @@ import type { EaseByLevel } from './types.ts';
 export type Read<Needed extends MeasureId> = Readonly<Record<Needed, number>>;
 
 /**
- * The measures a draft needs, those not known estimated from those that are, after the survey's women or men.
+ * The measures a draft needs, those not known estimated from those that are: after the survey's women or men, or
+ * after the children's chart, for which nothing is indispensable but the stature (`body.not-a-childs-stature`
+ * where the chart would have to be left).
  * Refuses a measure nobody has (`body.impossible`), and a body of which a measure it cannot do without is not
  * known (`drafting.no-measure`): nothing could be drafted from the rest.
  */
@@ -21,15 +24,17 @@ export const readBody = <Needed extends MeasureId>(
   body: Measures,
   needed: readonly Needed[],
   indispensable: MeasureId,
-  after: Survey,
+  after: Survey | 'children',
 ): Result<Read<Needed>> => {
-  const [impossible] = impossibleMeasures(body, 'adult');
+  const [impossible] = impossibleMeasures(body, after === 'children' ? 'child' : 'adult');
   if (impossible) return { ok: false, problem: impossible };
   if (body[indispensable] === undefined) {
     return bad('drafting.no-measure', { measure: describeMeasure(indispensable).name.toLowerCase() });
   }
-  const whole = needed.every((measure) => body[measure] !== undefined) ? body : completeMeasures(body, after).measures;
-  return good(whole as Read<Needed>);
+  if (needed.every((measure) => body[measure] !== undefined)) return good(body as Read<Needed>);
+  if (after !== 'children') return good(completeMeasures(body, after).measures as Read<Needed>);
+  const child = completeChild(body);
+  return child.ok ? good(child.value.measures) : child;
 };
 
 /**

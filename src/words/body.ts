@@ -13,6 +13,18 @@ export const bodyProblems: ProblemCatalogue = {
     message: 'Row {row} has “{text}” for {column}, which is not a length.',
     remedy: 'Write it in whole millimetres, or leave it empty if it was not measured.',
   },
+  'body.no-stature-column': {
+    message: 'The first line names no “stature”, without which no child’s measures can be told.',
+    remedy: 'Give a file whose first line holds our own measure names, stature among them; lengths in millimetres.',
+  },
+  'body.no-stature': {
+    message: 'The stature is not known, and a child’s measures go by it.',
+    remedy: 'Measure the child without shoes, heels and back to a wall, and enter the stature.',
+  },
+  'body.not-a-childs-stature': {
+    message: 'The children’s chart says nothing of a stature of {stature}: it runs from {low} to {high}.',
+    remedy: 'Look at the unit; for a taller child use a pattern for adults and her own measures.',
+  },
   'body.unknown-measure': {
     message: '“{measure}” is not a measure that is kept here.',
     remedy: 'Choose one of the measures on the list.',
@@ -178,6 +190,8 @@ export const bodyWords = {
   surveyLimits:
     'Estimates come from a survey of soldiers: fit adults, few over 50, no children. They say less about anyone else.',
   childLimits: 'There are no children in the survey. Measure a child; what is not measured is not estimated.',
+  childEstimates:
+    'Estimated from the children’s chart by stature and from what was measured. The chart is reasoned proportion, no survey: measure before cutting.',
   doubtful:
     '{measure} reads {length}; the other measures make {low} to {high} likely. Measure it again, or keep it if it is so.',
   unusual:

@@ -84,7 +84,7 @@ Wearers (in the workroom; --data DIR chooses another)
 
 Patterns
   easewright pattern list --json
-  easewright pattern draft ID (--bodies FILE.csv --survey women|men | --size S | --wearer NAME) [--pieces] --json
+  easewright pattern draft ID (--bodies FILE.csv --survey women|men|children | --size S | --wearer NAME) [--pieces] --json
   easewright pattern export ID [--out FILE.json]
   easewright pattern check FILE.json
   easewright pattern import FILE.json                   keep it in the workroom

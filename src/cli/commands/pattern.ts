@@ -87,7 +87,7 @@ const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
   if (given.text('bodies') === undefined) {
     return usage(
       terminal,
-      'pattern draft ID (--bodies FILE.csv --survey women|men | --size S | --wearer NAME) [--pieces] --json',
+      'pattern draft ID (--bodies FILE.csv --survey women|men|children | --size S | --wearer NAME) [--pieces] --json',
     );
   }
   return withValue(terminal, await readBodies(given), ({ bodies }) => {
