@@ -11,7 +11,7 @@ import { backFacing, frontFacing, sleevePiece } from './blouse-small-pieces.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
-import { hangSleeve, pieceShape } from './sketch.ts';
+import { type FlatSketch, hangSleeve, pieceShape, sleeveHem, stitchedAlong } from './sketch.ts';
 import type { EaseByLevel, HousePattern } from './types.ts';
 
 /** Ease around the cap may move by this between front and back while the whole stays within 15–35. */
@@ -76,6 +76,17 @@ const draftBlouse = (body: Measures, ease: EaseByLevel): Result<Drafted> => {
   return draft.ok ? good({ garment: assemble(draft.value), ease: draft.value.plan.ease }) : draft;
 };
 
+/** How far hems are turned up, as they are seen stitched, mm; the sleeve's as a share of its length. */
+const hemsSeen = { body: 25, sleeve: 0.035 } as const;
+
+const blouseSketch = (garment: Garment): FlatSketch => {
+  const face = (half: 'front' | 'back') => [
+    hangSleeve(garment, half, { lines: (at) => [sleeveHem(at, hemsSeen.sleeve)] }),
+    pieceShape(garment, half, { lines: [stitchedAlong(garment, half, 'hem', hemsSeen.body)] }),
+  ];
+  return { front: [pieceShape(garment, 'back', { inside: true }), ...face('front')], back: face('back') };
+};
+
 export const blouse: HousePattern = defineHousePattern({
   id: 'blouse',
   words: blouseWords,
@@ -97,8 +108,5 @@ export const blouse: HousePattern = defineHousePattern({
   ],
   draft: (body, _view, ease) => draftBlouse(body, ease),
   shape: () => blouseShape,
-  sketch: (garment) => ({
-    front: [hangSleeve(garment, 'front'), pieceShape(garment, 'front')],
-    back: [hangSleeve(garment, 'back'), pieceShape(garment, 'back')],
-  }),
+  sketch: blouseSketch,
 });

@@ -1,20 +1,28 @@
 import {
+  add,
   angleOf,
   applyToPath,
-  applyToPoint,
-  compose,
+  directionAt,
+  distance,
   flattenPath,
+  line,
+  midpoint,
+  mirrorX,
+  offsetPath,
   type Path,
   type Point,
+  pathEnd,
+  pathStart,
   polyline,
-  rotation,
+  reversePath,
+  scale,
   subtract,
   type Transform,
   tolerance,
-  translation,
 } from '../geometry/index.ts';
-import { dartOf, type Garment, outlineOf, pieceOf } from '../pattern/index.ts';
+import { dartOf, edgeLength, type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { landmarkIn, runOf } from './shape-garment.ts';
+import { settle, solveBetween } from './solve.ts';
 
 /** A line inside a flat sketch: a seam or dart, a row of stitching, a fold or pleat, a button, a buttonhole. */
 export interface SketchLine {
@@ -67,14 +75,29 @@ export const pieceShape = (
     const mouth = { x: (legs[0].x + legs[1].x) / 2, y: (legs[0].y + legs[1].y) / 2 };
     return { kind: 'seam', path: polyline([mouth, point]) };
   });
+  const opened = bothSides ? openedOutline(piece) : null;
+  const inner = [...darts, ...lines];
+  const mirrored = opened ? inner.map((one) => ({ ...one, path: applyToPath(mirrorX(opened.at), one.path) })) : [];
   const placed = (path: Path): Path => (move ? applyToPath(move, path) : path);
   return {
     id,
-    outline: placed(outlineOf(piece)),
-    lines: [...darts, ...lines].map((line) => ({ ...line, path: placed(line.path) })),
-    bothSides,
+    outline: placed(opened?.outline ?? outlineOf(piece)),
+    lines: [...inner, ...mirrored].map((one) => ({ ...one, path: placed(one.path) })),
+    bothSides: bothSides && opened === null,
     inside,
   };
+};
+
+/** A piece on an upright fold opened to double, so that no line is drawn where there is only a fold; null where it has none. */
+const openedOutline = (piece: Piece): { readonly outline: Path; readonly at: number } | null => {
+  const fold = piece.edges.find(({ finish }) => finish === 'fold');
+  const which = piece.runs.findIndex((run) => run.kind === 'edge' && run.edge === fold?.id);
+  const run = piece.runs[which];
+  if (!run) return null;
+  const [from, to] = [pathStart(run.path), pathEnd(run.path)];
+  if (Math.abs(from.x - to.x) > tolerance.same) return null;
+  const half = [...piece.runs.slice(which + 1), ...piece.runs.slice(0, which)].flatMap(({ path }) => path);
+  return { outline: [...half, ...applyToPath(mirrorX(from.x), reversePath(half))], at: from.x };
 };
 
 /** The part of a closed outline on the right of a line through `at` along `direction` (radians), as a closed polygon. */
@@ -95,42 +118,94 @@ export const halfOf = (outline: Path, at: Point, direction: number): Path => {
   return polyline(kept, true);
 };
 
+/** A sleeve lies no flatter and hangs no steeper than this in a sketch, radians below the level. */
+const hanging = { least: (12 * Math.PI) / 180, most: (80 * Math.PI) / 180 } as const;
+
 /**
- * Half of a set-in sleeve hung on its armhole as it lies flat: folded along the line through its cap top, turned about
- * the shoulder point until its underarm lies in the direction of the body's. Draw it before the body, which covers
- * what does not lie exactly.
+ * Half of a set-in sleeve as it lies flat, folded along the line through its cap top: that line at its length from the
+ * shoulder point, the hem square to it at half its width, the armhole as its edge where it joins the body. A real
+ * sleeve's cap curves in space; flat, it lies on the armhole.
  *
- * @param drop how much further down it hangs, radians; a sleeve with a low cap stands out from the body without it.
+ * @param body the piece that has the armhole, or several one after another from shoulder to underarm
+ * @param angle how steeply it hangs, radians below the level; when left out, so that its underarm seam has its length:
+ *   as it lies on a table, where a low cap stands out and a high one hangs
  */
 export const hangSleeve = (
   garment: Garment,
   half: 'front' | 'back',
   {
     sleeve = 'sleeve',
-    body = half,
-    drop = 0,
-  }: { readonly sleeve?: string; readonly body?: string; readonly drop?: number } = {},
+    body = [half],
+    armhole = 'armhole',
+    angle,
+    lines = () => [],
+  }: {
+    readonly sleeve?: string;
+    readonly body?: readonly string[];
+    readonly armhole?: string;
+    readonly angle?: number;
+    /** Lines inside it, in the sleeve's own place: x from 0 at the fold to 1 at the underarm seam, y from 0 at the shoulder to 1 at the hem. */
+    readonly lines?: (at: (across: number, down: number) => Point) => readonly SketchLine[];
+  } = {},
 ): SketchShape => {
   const top = landmarkIn(garment, sleeve, 'cap-top');
-  const arm = landmarkIn(garment, sleeve, half === 'front' ? 'underarm-front' : 'underarm-back');
-  const shoulder = landmarkIn(garment, body, 'shoulder-point');
-  const underarm = landmarkIn(garment, body, 'underarm');
-  const outline = outlineOf(pieceOf(garment, sleeve));
-  // The half whose underarm lies left of the fold as seen, turned over where it is the other one.
-  const folded = halfOf(outline, top, half === 'front' ? Math.PI / 2 : -Math.PI / 2);
-  const turned: Transform =
-    half === 'front' ? { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 } : { a: -1, b: 0, c: 0, d: 1, e: 2 * top.x, f: 0 };
-  const armAt = applyToPoint(turned, arm);
-  const turn = angleOf(subtract(underarm, shoulder)) - angleOf(subtract(armAt, top)) + drop;
-  const move = compose(compose(turned, translation(subtract(shoulder, top))), rotation(turn, shoulder));
-  return { id: `${sleeve}-${half}`, outline: applyToPath(move, folded), lines: [], bothSides: true };
+  const hemPath = runOf(garment, sleeve, 'hem');
+  const hem = edgeLength(pieceOf(garment, sleeve), 'hem') / 2;
+  const length = midpoint(pathStart(hemPath), pathEnd(hemPath)).y - top.y;
+  const shoulderFirst = body.flatMap((piece) => {
+    const path = runOf(garment, piece, armhole);
+    return pathStart(path).y < pathEnd(path).y ? path : reversePath(path);
+  });
+  const shoulder = pathStart(shoulderFirst);
+  const underarm = pathEnd(shoulderFirst);
+  const below = edgeLength(pieceOf(garment, sleeve), 'underarm-front');
+  const endAt = (steep: number): readonly [Point, Point] => {
+    const end = add(shoulder, scale(directionAt(steep), length));
+    return [end, add(end, scale(directionAt(steep + Math.PI / 2), hem))];
+  };
+  const tooLong = (steep: number): number => distance(endAt(steep)[1], underarm) - below;
+  // Where the sleeve would lie closest under the arm: flatter than that there is one place at which its seam is as long as it is.
+  const closest = settle(
+    angleOf(subtract(underarm, shoulder)) - Math.atan2(hem, length),
+    2 * hanging.least,
+    hanging.most,
+  );
+  const steep = angle ?? solveBetween(tooLong, hanging.least, closest, 1e-4) ?? closest;
+  const down = directionAt(steep);
+  const [end, inner] = endAt(steep);
+  const place = (across: number, along: number): Point => {
+    const outside = add(shoulder, scale(down, along * length));
+    const inside = add(underarm, scale(subtract(inner, underarm), along));
+    return add(outside, scale(subtract(inside, outside), across));
+  };
+  return {
+    id: `${sleeve}-${half}`,
+    outline: [...shoulderFirst, line(underarm, inner), line(inner, end), line(end, shoulder)],
+    lines: lines(place),
+    bothSides: true,
+  };
 };
 
-/** Rows of stitching along an edge, `inside` mm from it: a hem, a topstitched seam. Straight edges and gentle curves only. */
-export const stitchedHem = (garment: Garment, piece: string, edge: string, up: number): SketchLine => ({
+/** A row of stitching `inside` mm from an edge and along it: a hem, a topstitched seam. */
+export const stitchedAlong = (garment: Garment, piece: string, edge: string, inside: number): SketchLine => ({
   kind: 'stitching',
-  path: applyToPath(translation({ x: 0, y: -up }), runOf(garment, piece, edge)),
+  path: offsetPath(runOf(garment, piece, edge), -inside),
 });
+
+/** A hem's stitching across half a hanging sleeve, `up` of its length from the hem. */
+export const sleeveHem = (at: (across: number, down: number) => Point, up: number): SketchLine => ({
+  kind: 'stitching',
+  path: polyline([at(0, 1 - up), at(1, 1 - up)]),
+});
+
+/** A band sewn to an edge that starts at the centre, as wide as it is finished, mm: outside the piece, both halves in one. */
+export const bandShape = (garment: Garment, piece: string, edge: string, width: number): SketchShape => {
+  const seam = runOf(garment, piece, edge);
+  const outer = offsetPath(seam, width);
+  const half = [...outer, line(pathEnd(outer), pathEnd(seam)), ...reversePath(seam)];
+  const outline = [...half, ...applyToPath(mirrorX(pathStart(seam).x), reversePath(half))];
+  return { id: `${piece}-${edge}-band`, outline, lines: [], bothSides: false };
+};
 
 /** A button as it is drawn, centred. */
 export const sketchButton = (at: Point, diameter: number): SketchLine => {

@@ -6,7 +6,7 @@ import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
-import { hangSleeve, pieceShape } from './sketch.ts';
+import { bandShape, type FlatSketch, hangSleeve, pieceShape, sleeveHem, stitchedAlong } from './sketch.ts';
 import { settleTee, type TeeDraft } from './tee-fit.ts';
 import { teeBack, teeBand, teeFront, teeSleevePiece } from './tee-pieces.ts';
 import { band, planTee, stretchNeeded } from './tee-plan.ts';
@@ -76,6 +76,21 @@ const draftTee = (body: Measures, survey: Survey, ease: EaseByLevel): Result<Dra
   return draft.ok ? good({ garment: assemble(draft.value), ease: draft.value.plan.ease }) : draft;
 };
 
+/** How far hems are turned up, as they are seen stitched, mm; a short sleeve's as a share of its length. */
+const hemsSeen = { body: 20, sleeve: 0.08 } as const;
+
+const teeSketch = (garment: Garment): FlatSketch => {
+  const face = (half: 'front' | 'back') => [
+    hangSleeve(garment, half, { lines: (at) => [sleeveHem(at, hemsSeen.sleeve)] }),
+    pieceShape(garment, half, { lines: [stitchedAlong(garment, half, 'hem', hemsSeen.body)] }),
+    bandShape(garment, half, 'neck', band.width),
+  ];
+  return {
+    front: [{ ...bandShape(garment, 'back', 'neck', band.width), inside: true }, ...face('front')],
+    back: face('back'),
+  };
+};
+
 const teeFor = (
   wearers: Survey,
   id: string,
@@ -100,10 +115,7 @@ const teeFor = (
     notions: () => [{ what: 'stay-tape', along: [{ piece: 'front', edge: 'shoulder', times: 2 }], plus: 40 }],
     draft: (body, _view, ease) => draftTee(body, wearers, ease),
     shape: () => teeShape,
-    sketch: (garment) => ({
-      front: [hangSleeve(garment, 'front'), pieceShape(garment, 'front')],
-      back: [hangSleeve(garment, 'back'), pieceShape(garment, 'back')],
-    }),
+    sketch: teeSketch,
   });
 
 /** The tee through the women's chart. */

@@ -5,6 +5,7 @@ export {
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
 export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 export { drawEase, type EaseOptions } from './ease.ts';
+export { drawFlatSketch } from './flat-sketch.ts';
 export { drawGarmentPieces, type GarmentOptions } from './garment.ts';
 export { drawLayout, type LayoutOptions } from './layout.ts';
 export {

@@ -30,6 +30,9 @@ export const drawWords = {
   piecesLabel: 'The pieces of the garment, laid side by side: {names}.',
   beforeAfterLabel: '{name} before and after its alterations. {changes}',
   nestLabel: '{name}: all sizes of each piece, one within the other.',
+  sketchLabel: '{name}: flat sketch, front and back.',
+  sketchFront: '{name}, front',
+  sketchBack: '{name}, back',
   contactSheetLabel: 'Contact sheet of {count} garments.',
   nothingChanged: 'Nothing changed on this piece.',
 

@@ -1,0 +1,61 @@
+import type { FlatSketch, SketchLine, SketchShape } from '../drafting/index.ts';
+import { applyToPath, compose, mirrorX, type Path, scaling, translation } from '../geometry/index.ts';
+import { drawWords, fill } from '../words/index.ts';
+import { drawingOf, filledMark, groupMark, marksBounds, pathMark } from './marks.ts';
+import { moveMarks } from './move.ts';
+import type { Drawing, Ink, Mark } from './types.ts';
+
+/** A sketch is drawn at an eighth of the garment, so that its inks keep the weight of a pen on paper. */
+const scale = 1 / 8;
+
+/** Between the front's sketch and the back's, mm on the sketch. */
+const between = 14;
+
+/** What is seen of a garment's inside through an opening is drawn in tone, lighter than any cloth's own. */
+const insideTone = '#e3e5e1';
+
+const inks: Readonly<Record<SketchLine['kind'], Ink>> = {
+  seam: 'seam',
+  stitching: 'level',
+  fold: 'seam',
+  button: 'seam',
+  gathers: 'faint',
+};
+
+const shapeMarks = (shape: SketchShape, mirrored: boolean): readonly Mark[] => {
+  const placed = (path: Path): Path => (mirrored ? applyToPath(mirrorX(), path) : path);
+  const outline = placed(shape.outline);
+  const ground: Mark = shape.inside
+    ? { kind: 'path', layer: 'cut', ink: 'cloth', paths: [outline], filled: true, colour: insideTone }
+    : filledMark('cut', 'paper', outline);
+  const lines = shape.lines.map(({ kind, path }) => ({ kind, path: placed(path) }));
+  return [
+    ground,
+    ...lines.flatMap(({ kind, path }) => [
+      ...(kind === 'button' ? [filledMark('marks', 'paper', path)] : []),
+      pathMark('marks', inks[kind], path),
+    ]),
+    pathMark('cut', 'cut', outline),
+  ];
+};
+
+/** Every shape in the order they lie, each half of a pair beside its mate so that what is next lies over both. */
+const faceMarks = (shapes: readonly SketchShape[]): readonly Mark[] =>
+  shapes.flatMap((shape) => [...(shape.bothSides ? shapeMarks(shape, true) : []), ...shapeMarks(shape, false)]);
+
+/** Front and back of a garment as they lie flat, side by side. */
+export const drawFlatSketch = (sketch: FlatSketch, name: string): Drawing => {
+  const face = (
+    shapes: readonly SketchShape[],
+    id: 'front' | 'back',
+  ): { marks: readonly Mark[]; left: number; right: number } => {
+    const small = moveMarks(faceMarks(shapes), scaling(scale));
+    const bounds = marksBounds(small) ?? { minX: 0, maxX: 0, minY: 0, maxY: 0 };
+    const label = fill(id === 'front' ? drawWords.sketchFront : drawWords.sketchBack, { name }, 'cm');
+    return { marks: [groupMark(id, label, small)], left: bounds.minX, right: bounds.maxX };
+  };
+  const front = face(sketch.front, 'front');
+  const back = face(sketch.back, 'back');
+  const aside = compose(translation({ x: front.right - back.left + between, y: 0 }));
+  return drawingOf(fill(drawWords.sketchLabel, { name }, 'cm'), [...front.marks, ...moveMarks(back.marks, aside)], 4);
+};
