@@ -68,7 +68,17 @@ const pieceSchema = z.strictObject({
     )
     .max(200),
   grain: z.strictObject({ from: pointSchema, to: pointSchema }),
-  levels: z.array(z.strictObject({ id, from: pointSchema, to: pointSchema, over: pointSchema.optional() })).max(50),
+  levels: z
+    .array(
+      z.strictObject({
+        id,
+        from: pointSchema,
+        to: pointSchema,
+        over: pointSchema.optional(),
+        stops: z.enum(['from', 'to', 'both']).optional(),
+      }),
+    )
+    .max(50),
   landmarks: z.array(z.strictObject({ id, at: pointSchema })).max(100),
   lines: z
     .array(
@@ -199,11 +209,12 @@ const readPiece = (document: PieceDocument): Piece => ({
     point: toPoint(dart.point),
   })),
   grain: { from: toPoint(document.grain.from), to: toPoint(document.grain.to) },
-  levels: document.levels.map(({ over, ...level }) => ({
+  levels: document.levels.map(({ over, stops, ...level }) => ({
     id: level.id,
     from: toPoint(level.from),
     to: toPoint(level.to),
     ...(over ? { over: toPoint(over) } : {}),
+    ...(stops ? { stops } : {}),
   })),
   landmarks: document.landmarks.map((mark) => ({ id: mark.id, at: toPoint(mark.at) })),
   lines: document.lines.map((line) => ({ ...line, path: readPath(line.path) })),
@@ -221,11 +232,12 @@ const writePiece = (piece: Piece): PieceDocument => ({
   ),
   darts: piece.darts.map((dart) => ({ ...dart, point: fromPoint(dart.point) })),
   grain: { from: fromPoint(piece.grain.from), to: fromPoint(piece.grain.to) },
-  levels: piece.levels.map(({ over, ...level }) => ({
+  levels: piece.levels.map(({ over, stops, ...level }) => ({
     id: level.id,
     from: fromPoint(level.from),
     to: fromPoint(level.to),
     ...(over ? { over: fromPoint(over) } : {}),
+    ...(stops ? { stops } : {}),
   })),
   landmarks: piece.landmarks.map((mark) => ({ id: mark.id, at: fromPoint(mark.at) })),
   lines: piece.lines.map((line) => ({ ...line, path: pathToSvg(line.path as Path, decimals) })),

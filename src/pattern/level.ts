@@ -16,7 +16,7 @@ import {
 } from '../geometry/index.ts';
 import { closing, type DartShape, dartsOf } from './dart.ts';
 import { pieceOf } from './piece.ts';
-import type { Garment, Girth, Piece } from './types.ts';
+import type { Garment, Girth, Level, Piece } from './types.ts';
 
 interface Crossing {
   readonly at: number;
@@ -84,9 +84,11 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
   throw new Error(`A level of ${piece.id} crosses a dart twice`);
 };
 
+const stopsAt = (level: Level, end: 'from' | 'to'): boolean => level.stops === end || level.stops === 'both';
+
 /**
- * Width of a piece along one of its levels, flat, darts closed, seams left out; mm. Throws where the piece
- * does not carry the level. Source: how a finished measurement is taken in the trade.
+ * Width of a piece along one of its levels, flat, darts closed, seams left out; mm. An end at which
+ * the level stops is measured to that end, with no dart between. Throws where the piece does not carry the level. Source: how a finished measurement is taken in the trade.
  */
 export const levelWidth = (piece: Piece, levelId: string): number => {
   const level = piece.levels.find((candidate) => candidate.id === levelId);
@@ -104,7 +106,9 @@ export const levelWidth = (piece: Piece, levelId: string): number => {
   const direction = scale(along, 1 / size);
   // Starting a hair inside the edge lets both ends be met alike, wherever the level line itself was drawn to.
   const start = add(level.from, scale(direction, Math.min(1, size / 4)));
-  return reach(piece, darts, start, direction) + reach(piece, darts, start, scale(direction, -1));
+  const to = stopsAt(level, 'to') ? distance(start, level.to) : reach(piece, darts, start, direction);
+  const from = stopsAt(level, 'from') ? distance(start, level.from) : reach(piece, darts, start, scale(direction, -1));
+  return to + from;
 };
 
 export interface FinishedGirth {

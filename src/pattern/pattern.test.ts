@@ -52,6 +52,20 @@ describe('a piece', () => {
 describe('a level', () => {
   it('is as wide as the piece where it crosses no dart', () => {
     expect(levelWidth(plainFront, 'bust')).toBeCloseTo(240, 6);
+    const bust = plainFront.levels.find(({ id }) => id === 'bust');
+    if (!bust) throw new Error('no bust level');
+    const width = (from: number, to: number, stops: 'from' | 'to' | 'both') =>
+      levelWidth(
+        {
+          ...plainFront,
+          levels: [{ id: 'bust', from: { ...bust.from, x: from }, to: { ...bust.to, x: to }, stops }],
+        },
+        'bust',
+      );
+    // From a centre line inside the piece, and to a pleat's fold.
+    expect(width(20, 180, 'from')).toBeCloseTo(220, 6);
+    expect(width(20, 180, 'to')).toBeCloseTo(180, 6);
+    expect(width(20, 180, 'both')).toBeCloseTo(160, 6);
   });
 
   it('is carried from leg to leg where it crosses one', () => {

@@ -86,6 +86,8 @@ export interface Level {
   readonly to: Point;
   /** Where the line bends, as a tape does over the bust point once the side has been swung. Straight when absent. */
   readonly over?: Point;
+  /** Ends at which the width is measured to the line's own end, though the piece goes on: at the centre line of an overlap, at a pleat's fold. */
+  readonly stops?: 'from' | 'to' | 'both';
 }
 
 /** A named point: bust-point, shoulder-point, neck-point, underarm, waist-side… */
