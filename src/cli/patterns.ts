@@ -1,4 +1,4 @@
-import { housePattern, housePatterns } from '../drafting/index.ts';
+import { type HouseChoice, type HousePattern, housePattern, housePatterns } from '../drafting/index.ts';
 import {
   type AlterationStep,
   type Pattern,
@@ -8,12 +8,30 @@ import {
   sizeOf,
 } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import type { Arguments } from './arguments.ts';
 import { readJsonFile, readTextFile } from './files.ts';
 
-/** A pattern a person named: a house pattern's id, or a pattern document's file. */
-export const readNamedPattern = async (name: string): Promise<Result<Pattern>> => {
+/** `--view` and `--cup` of a house pattern, where they are given. */
+export const readHouseChoice = (house: HousePattern, given: Arguments): Result<HouseChoice> => {
+  const view = given.text('view');
+  const cup = given.text('cup');
+  if (view !== undefined && !house.views.some((one) => one.id === view)) {
+    const views = house.views.map((one) => one.id).join(', ');
+    return bad('drafting.no-such-view', { view, pattern: house.name, views });
+  }
+  if (cup !== undefined && !house.cups.includes(Number(cup))) {
+    return bad('cli.choice', { option: 'cup', written: cup, choices: house.cups.join(', ') || '—' });
+  }
+  return good({ ...(view === undefined ? {} : { view }), ...(cup === undefined ? {} : { cup: Number(cup) }) });
+};
+
+/** A pattern a person named: a house pattern's id, in the view and cup given, or a pattern document's file. */
+export const readNamedPattern = async (name: string, given: Arguments): Promise<Result<Pattern>> => {
   const house = housePattern(name);
-  if (house) return good(house.pattern());
+  if (house) {
+    const choice = readHouseChoice(house, given);
+    return choice.ok ? good(house.pattern(choice.value)) : choice;
+  }
   if (!name.toLowerCase().endsWith('.json')) {
     return bad('cli.no-pattern', { pattern: name, patterns: housePatterns.map((pattern) => pattern.id).join(', ') });
   }
@@ -48,8 +66,9 @@ export const readChosen = async (
   name: string,
   size: string,
   alterations: string | undefined,
+  given: Arguments,
 ): Promise<Result<ChosenGarment>> => {
-  const pattern = await readNamedPattern(name);
+  const pattern = await readNamedPattern(name, given);
   if (!pattern.ok) return pattern;
   const found = sizeOf(pattern.value, size);
   if (!found.ok) return found;

@@ -40,6 +40,7 @@ export * from './house/index.ts';
 export * from './jobs.ts';
 export * from './lay.ts';
 export * from './make.ts';
+export * from './notions.ts';
 export * from './pattern.ts';
 export * from './reason.ts';
 export * from './server.ts';

@@ -7,7 +7,7 @@ import { type ChosenGarment, readChosen } from '../patterns.ts';
 import { printedGirths } from '../printed-garment.ts';
 import { type ExitCode, printedProblem, printJson, refuse, type Terminal, withValue } from '../terminal.ts';
 
-const optionKinds = { json: 'flag', size: 'string', alterations: 'string' } as const;
+const optionKinds = { json: 'flag', size: 'string', view: 'string', cup: 'string', alterations: 'string' } as const;
 
 /** An alteration is for a pattern when its usual amount can be applied to the pattern's middle size. */
 const patternsFor = (alteration: Alteration): readonly string[] =>
@@ -94,5 +94,5 @@ export const alterCommand = async (argv: readonly string[], terminal: Terminal):
         bad('cli.usage', { usage: 'alter PATTERN --size S --alterations FILE.json --json' }).problem,
       );
     }
-    return withValue(terminal, await readChosen(name, size, alterations), (chosen) => alter(chosen, terminal));
+    return withValue(terminal, await readChosen(name, size, alterations, given), (chosen) => alter(chosen, terminal));
   });

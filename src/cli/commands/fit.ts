@@ -18,6 +18,8 @@ const optionKinds = {
   wearer: 'string',
   data: 'string',
   cloth: 'string',
+  view: 'string',
+  cup: 'string',
 } as const;
 
 const usage = 'fit PATTERN (--bodies FILE.csv --survey women|men | --wearer NAME) [--cloth FILE.json] --json';
@@ -82,5 +84,5 @@ export const fitCommand = async (argv: readonly string[], terminal: Terminal): P
     if (!name || (given.text('bodies') === undefined && given.text('wearer') === undefined)) {
       return refuse(terminal, bad('cli.usage', { usage }).problem);
     }
-    return withValue(terminal, await readNamedPattern(name), (pattern) => fitAll(given, terminal, pattern));
+    return withValue(terminal, await readNamedPattern(name, given), (pattern) => fitAll(given, terminal, pattern));
   });

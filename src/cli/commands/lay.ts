@@ -21,6 +21,8 @@ const optionKinds = {
   workers: 'string',
   seed: 'string',
   size: 'string',
+  view: 'string',
+  cup: 'string',
   alterations: 'string',
   width: 'string',
   length: 'string',
@@ -86,7 +88,7 @@ const fromPattern = async (given: Arguments, name: string, terminal: Terminal): 
   if (!length.ok) return length;
   const gap = numberOption(given, 'gap', { low: 0, high: 30, otherwise: 0 });
   if (!gap.ok) return gap;
-  const chosen = await readChosen(name, size, given.text('alterations'));
+  const chosen = await readChosen(name, size, given.text('alterations'), given);
   if (!chosen.ok) return chosen;
   const altered = applyAlterations(chosen.value.size.garment, chosen.value.steps);
   if (altered.refusal) return { ok: false, problem: altered.refusal.problem };

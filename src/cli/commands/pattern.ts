@@ -5,7 +5,7 @@ import { bad, type Problem, type Result } from '../../units/index.ts';
 import { type Arguments, readArguments } from '../arguments.ts';
 import { readBodies } from '../bodies.ts';
 import { readTextFile, writeWholeFile } from '../files.ts';
-import { readNamedPattern } from '../patterns.ts';
+import { readHouseChoice, readNamedPattern } from '../patterns.ts';
 import { printedGarment } from '../printed-garment.ts';
 import { type ExitCode, printedProblem, printJson, refuse, type Terminal, withValue } from '../terminal.ts';
 import { measuresOfWearer, storeInWorkroom } from '../workroom.ts';
@@ -16,6 +16,8 @@ const optionKinds = {
   bodies: 'string',
   survey: 'string',
   size: 'string',
+  view: 'string',
+  cup: 'string',
   wearer: 'string',
   data: 'string',
   out: 'string',
@@ -27,11 +29,13 @@ const usage = (terminal: Terminal, written: string): ExitCode =>
 const list = (terminal: Terminal): ExitCode => {
   printJson(
     terminal,
-    housePatterns.map(({ id, name, for: wearers, chart }) => ({
+    housePatterns.map(({ id, name, for: wearers, chart, views, cups }) => ({
       id,
       name,
       for: wearers,
       sizes: chart.map((size) => size.id),
+      views: views.map((view) => view.id),
+      cups,
     })),
   );
   return 0;
@@ -43,15 +47,17 @@ const draftedLine = (
   row: number | string,
   body: Result<Measures>,
   pieces: boolean,
+  view: string | undefined,
 ) => {
   const failed = (problem: Problem) => {
     const { code, message } = printedProblem(terminal, problem);
     return { row, ok: false, code, reason: message, seams: [], girths: [] };
   };
   if (!body.ok) return failed(body.problem);
-  const garment = pattern.draft(body.value);
+  const options = view === undefined ? {} : { view };
+  const garment = pattern.draft(body.value, options);
   if (!garment.ok) return failed(garment.problem);
-  const ease = pattern.ease(body.value);
+  const ease = pattern.ease(body.value, options);
   return { row, ok: true, ...printedGarment(garment.value, body.value, ease.ok ? ease.value : {}, pieces) };
 };
 
@@ -64,12 +70,15 @@ const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
       bad('cli.no-pattern', { pattern: id, patterns: housePatterns.map((one) => one.id).join(', ') }).problem,
     );
   }
+  const choice = readHouseChoice(pattern, given);
+  if (!choice.ok) return refuse(terminal, choice.problem);
+  const { view, cup } = choice.value;
   const pieces = given.flag('pieces');
   const line = (row: number | string, body: Result<Measures>): void =>
-    printJson(terminal, draftedLine(terminal, pattern, row, body, pieces));
+    printJson(terminal, draftedLine(terminal, pattern, row, body, pieces, view));
   const size = given.text('size');
   if (size !== undefined) {
-    const found = pattern.chart.find((one) => one.id === size);
+    const found = pattern.chartFor(cup).find((one) => one.id === size);
     if (!found) {
       const sizes = pattern.chart.map((one) => one.id).join(', ');
       return refuse(terminal, bad('pattern.size-unknown', { size, pattern: pattern.name, sizes }).problem);
@@ -97,7 +106,7 @@ const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
 };
 
 const exportOne = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
-  withValue(terminal, await readNamedPattern(given.words[1] ?? ''), async (pattern) => {
+  withValue(terminal, await readNamedPattern(given.words[1] ?? '', given), async (pattern) => {
     const out = given.text('out');
     const text = JSON.stringify(writePattern(pattern), null, 1);
     if (out === undefined) {

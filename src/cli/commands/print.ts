@@ -9,7 +9,15 @@ import { readFonts } from '../fonts.ts';
 import { type ChosenGarment, readChosen } from '../patterns.ts';
 import { type ExitCode, printedProblem, printJson, refuse, type Terminal, withValue } from '../terminal.ts';
 
-const optionKinds = { json: 'flag', size: 'string', alterations: 'string', paper: 'string', out: 'string' } as const;
+const optionKinds = {
+  json: 'flag',
+  size: 'string',
+  view: 'string',
+  cup: 'string',
+  alterations: 'string',
+  paper: 'string',
+  out: 'string',
+} as const;
 
 const usage = 'print PATTERN --size S [--alterations FILE.json] --paper a4|letter|a0|roll36 --out FILE.pdf';
 
@@ -60,7 +68,7 @@ export const printCommand = async (argv: readonly string[], terminal: Terminal):
       const choices = Object.keys(paperSizes).join(', ');
       return refuse(terminal, bad('cli.choice', { option: 'paper', written: paper, choices }).problem);
     }
-    return withValue(terminal, await readChosen(name, size, given.text('alterations')), (chosen) =>
+    return withValue(terminal, await readChosen(name, size, given.text('alterations'), given), (chosen) =>
       print(chosen, paper, out, terminal),
     );
   });
