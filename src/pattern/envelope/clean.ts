@@ -1,0 +1,34 @@
+import { bad, good, type Result } from '../../units/index.ts';
+
+/** More than any envelope prints; past them the text is something else. */
+export const chartLimits = { characters: 60_000, lines: 400, columns: 80, cell: 200 } as const;
+
+/** Marks that turn writing right to left, join or hide: they stand between pasted figures and are never seen. */
+const unseen = /\p{Cf}|[\u0000-\u0008\u000e-\u001f\u007f]/gu;
+const lineEnds = /\r\n?|[\u0085\u2028\u2029\u000b\u000c]/g;
+const spaces = /[^\S\t\n]/g;
+const dashes = /[−–—‐‑‒―⸺﹘﹣－]/g;
+
+/**
+ * The lines of pasted writing, every space and dash a plain one, nothing unseen in them, empty ones left out.
+ * Long and broad text is refused before it is looked at closely, so that no paste can keep the page waiting.
+ */
+export const chartLines = (text: string): Result<readonly string[]> => {
+  const broadest = text
+    .slice(0, chartLimits.characters)
+    .split('\n', 50)
+    .reduce((most, line) => Math.max(most, line.split(/[\t;|]/, chartLimits.columns * 200).length), 0);
+  if (broadest > chartLimits.columns) {
+    return bad('envelope.chart-too-broad', { columns: broadest, most: chartLimits.columns });
+  }
+  if (text.length > chartLimits.characters) return bad('envelope.chart-too-long');
+  const lines = text
+    .replace(lineEnds, '\n')
+    .replace(unseen, '')
+    .replace(spaces, ' ')
+    .replace(dashes, '-')
+    .split('\n')
+    .filter((line) => line.trim() !== '');
+  if (lines.length === 0) return bad('envelope.chart-empty');
+  return lines.length > chartLimits.lines ? bad('envelope.chart-too-long') : good(lines);
+};
