@@ -22,6 +22,22 @@ export const alterProblems: ProblemCatalogue = {
     message: '{amount} is beyond what this alteration can do.',
     remedy: 'Choose an amount between {least} and {most}; for more, start from another size.',
   },
+  'alter.no-card': {
+    message: 'There is no card for {alteration}.',
+    remedy: 'Choose lengthen or shorten, full bust, small bust, or running the side seams into another size.',
+  },
+  'alter.no-generic': {
+    message: 'None of our own patterns stands for this kind of garment ({kind}), so nothing can be drawn.',
+    remedy: 'The words and amounts hold all the same.',
+  },
+  'alter.card-no-blend': {
+    message: 'This step does not say which size the side seams run to.',
+    remedy: 'Give another size of the pattern at one of {levels}.',
+  },
+  'alter.card-no-figures': {
+    message: 'Neither a finished measurement nor the body chart gives the {level} of both size {size} and size {to}.',
+    remedy: 'Enter that row of the chart, or measure the tissue flat in both sizes.',
+  },
   'alter.no-piece': {
     message: 'This garment has no piece this alteration works on: {role}.',
     remedy: 'Choose another alteration, or a pattern with that piece.',

@@ -25,6 +25,8 @@ import { webEnvelopeProblems } from './web-envelopes.ts';
 export * from './alter.ts';
 export * from './alteration-steps.ts';
 export * from './body.ts';
+export * from './card.ts';
+export * from './card-sentence.ts';
 export * from './catalogue.ts';
 export * from './caution.ts';
 export * from './cli.ts';

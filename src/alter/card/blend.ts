@@ -1,0 +1,172 @@
+import {
+  add,
+  joinPaths,
+  nearestOnPath,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathPointAtLength,
+  pathStart,
+  pathTangentAtLength,
+  smoothThrough,
+  splitPathAtLength,
+  tolerance,
+} from '../../geometry/index.ts';
+import { type Garment, type Level, type Piece, pointOnEdge, type Run } from '../../pattern/index.ts';
+import { heldSeams, replacePieces } from '../checks.ts';
+import { withEnd } from '../corner.ts';
+import { girthChanges } from '../girths.ts';
+import { createTape } from '../tape.ts';
+import { trueSeams } from '../true-seams.ts';
+import type { Change, Held } from '../types.ts';
+
+/** How far the side edge of each front and back moves out at a level, mm; negative moves in. */
+export type SideShifts = Readonly<Record<string, number>>;
+
+interface Knot {
+  readonly y: number;
+  readonly shift: number;
+}
+
+/** From one knot to the next without a corner at either: flat where it leaves and where it arrives. */
+const eased = (share: number): number => share * share * (3 - 2 * share);
+
+/** The shift at a height: nothing above the first knot, all of the last one below it. */
+const shiftAt = (knots: readonly Knot[], y: number): number => {
+  for (const [i, to] of knots.entries()) {
+    if (y > to.y) continue;
+    const from = knots[i - 1];
+    return from ? from.shift + (to.shift - from.shift) * eased((y - from.y) / (to.y - from.y)) : to.shift;
+  }
+  return knots.at(-1)?.shift ?? 0;
+};
+
+/** The run of an edge a level ends on, at the side. */
+const sideRunAt = (piece: Piece, level: Level): number =>
+  piece.runs.findIndex((run) => run.kind === 'edge' && nearestOnPath(run.path, level.to).distance <= tolerance.walk);
+
+/** Points drawn through along the side, one about each so many mm. */
+const spacing = 30;
+
+/** A side run with every point of it moved out by its height's shift; what is not moved stays as it was drawn. */
+const shifted = (path: Path, knots: readonly Knot[], outward: number): Path => {
+  const whole = pathLength(path);
+  const down = pathEnd(path).y > pathStart(path).y;
+  const top = (knots[0] as Knot).y;
+  const clear = nearestOnPath(path, { x: (down ? pathStart(path) : pathEnd(path)).x, y: top });
+  const at = Math.min(Math.max(clear.atLength, 0), whole);
+  const keep = at > spacing && at < whole - spacing ? splitPathAtLength(path, at) : null;
+  const [kept, moved] = keep ? (down ? keep : [keep[1], keep[0]]) : [null, path];
+  if (!moved) return path;
+  const length = pathLength(moved);
+  const count = Math.max(2, Math.round(length / spacing));
+  const points = Array.from({ length: count + 1 }, (_, i): Point => {
+    const p = pathPointAtLength(moved, (length * i) / count);
+    return add(p, { x: outward * shiftAt(knots, p.y), y: 0 });
+  });
+  const join = kept ? pathTangentAtLength(path, at) : undefined;
+  const drawn = smoothThrough(points, join ? { [down ? 'startTangent' : 'endTangent']: join } : {});
+  if (!kept) return drawn;
+  return down ? joinPaths(kept, drawn) : joinPaths(drawn, kept);
+};
+
+/** Marks that lie on the side go with it. */
+const carried = (before: Piece, after: Piece, run: Run & { kind: 'edge' }, moveOf: (p: Point) => Point): Piece => {
+  const own = after.runs.filter((one) => one.kind === 'edge' && one.edge === run.edge);
+  const whole = own.reduce((sum, one) => sum + pathLength(one.path), 0);
+  const placeOf = (p: Point): number => {
+    let before = 0;
+    let best = { distance: Infinity, at: 0 };
+    for (const { path } of own) {
+      const near = nearestOnPath(path, p);
+      if (near.distance < best.distance) best = { distance: near.distance, at: before + near.atLength };
+      before += pathLength(path);
+    }
+    return best.at / whole;
+  };
+  return {
+    ...after,
+    notches: after.notches.map((notch) =>
+      notch.edge === run.edge ? { ...notch, at: placeOf(moveOf(pointOnEdge(before, notch.edge, notch.at))) } : notch,
+    ),
+    levels: after.levels.map((level) => ({ ...level, to: moveOf(level.to) })),
+    landmarks: after.landmarks.map((mark) =>
+      nearestOnPath(run.path, mark.at).distance <= tolerance.walk ? { ...mark, at: moveOf(mark.at) } : mark,
+    ),
+  };
+};
+
+/** A front or back whose side can be run out or in below the first of these levels. */
+interface SideToBlend {
+  readonly piece: Piece;
+  readonly index: number;
+  readonly run: Run & { kind: 'edge' };
+  /** Levels from the first that changes, downward. */
+  readonly levels: readonly Level[];
+  /** How far above the first level its line can begin to run out, mm. */
+  readonly reach: number;
+}
+
+/** Where no level lies between, a side runs out over this share of what is above it: clear of the bust and its dart. */
+const reachShare = 2 / 3;
+
+const sideToBlend = (piece: Piece, shifts: SideShifts): readonly SideToBlend[] => {
+  const levels = piece.levels
+    .filter(({ id }) => id === 'waist' || id === 'hip' || id in shifts)
+    .toSorted((a, b) => a.to.y - b.to.y);
+  const first = levels.find(({ id }) => shifts[id]);
+  const index = first ? sideRunAt(piece, first) : -1;
+  const run = piece.runs[index];
+  if (!first || run?.kind !== 'edge') return [];
+  const top = Math.min(pathStart(run.path).y, pathEnd(run.path).y);
+  const above = levels[levels.indexOf(first) - 1];
+  const reach = above && above.to.y > top ? first.to.y - above.to.y : reachShare * (first.to.y - top);
+  return [{ piece, index, run, levels: levels.slice(levels.indexOf(first)), reach }];
+};
+
+/** One front or back with its side run out or in, beginning `reach` mm above the first level that changes. */
+const blendedPiece = ({ piece, index, run, levels }: SideToBlend, shifts: SideShifts, reach: number): Piece => {
+  const [start, end] = [pathStart(run.path), pathEnd(run.path)];
+  const first = levels[0] as Level;
+  const outward = Math.sign(first.to.x - first.from.x) || 1;
+  const knots: Knot[] = [
+    { y: first.to.y - reach, shift: 0 },
+    ...levels.map(({ id, to }) => ({ y: to.y, shift: shifts[id] ?? 0 })),
+  ];
+  const moveOf = (p: Point): Point => {
+    const onSide = nearestOnPath(run.path, p).distance <= tolerance.walk;
+    return onSide ? add(p, { x: outward * shiftAt(knots, p.y), y: 0 }) : p;
+  };
+  const path = shifted(run.path, knots, outward);
+  const down = end.y > start.y;
+  const beside = (index + (down ? 1 : piece.runs.length - 1)) % piece.runs.length;
+  const after = {
+    ...piece,
+    runs: piece.runs.map((one, i) => {
+      if (i === index) return { ...one, path };
+      return i === beside
+        ? { ...one, path: withEnd(one.path, down ? 'start' : 'end', down ? pathEnd(path) : pathStart(path)) }
+        : one;
+    }),
+  };
+  return carried(piece, after, run, moveOf);
+};
+
+/** The garment with its side seams run out (or in) by these amounts a side edge, front and back alike, and trued. */
+export const blendSides = (
+  garment: Garment,
+  shifts: SideShifts,
+): { readonly after: Garment; readonly held: readonly Held[]; readonly changes: readonly Change[] } | null => {
+  const sides = garment.pieces.flatMap((piece) =>
+    piece.role === 'front' || piece.role === 'back' ? sideToBlend(piece, shifts) : [],
+  );
+  if (sides.length === 0) return null;
+  // Front and back begin at the same height, so that the same line is drawn on both.
+  const reach = Math.min(...sides.map((side) => side.reach));
+  const changed = sides.map((side) => blendedPiece(side, shifts, reach));
+  const tape = createTape();
+  const drawn = replacePieces(garment, changed);
+  const after = trueSeams(tape, garment, drawn, new Set(changed.map(({ id }) => id)));
+  return { after, held: heldSeams(tape, garment, after), changes: girthChanges(garment, after) };
+};

@@ -1,0 +1,114 @@
+import { widestDart } from '../../fit/index.ts';
+import { dartsOf, type Garment, landmarkOf, type Piece } from '../../pattern/index.ts';
+import { bad, good } from '../../units/index.ts';
+import { fullBust } from '../full-bust.ts';
+import { smallBust } from '../small-bust.ts';
+import { carriedOut, changeOf, girthsChanged, pictureOf } from './carried-out.ts';
+import { type CardMaker, say, sayAll } from './parts.ts';
+import type { CardDimension } from './types.ts';
+
+/** Two halves of the front, whether it is cut on the fold or as a pair. */
+const halves = 2;
+
+/** How far the bust point moved, across and down, on each altered front. */
+const dimensionsOf = (before: Garment, after: Garment): readonly CardDimension[] =>
+  after.pieces.flatMap((piece): CardDimension[] => {
+    const old = before.pieces.find(({ id }) => id === piece.id);
+    const [from, to] = [old && landmarkOf(old, 'bust-point'), landmarkOf(piece, 'bust-point')];
+    if (old === piece || !from || !to || piece.role !== 'front') return [];
+    const corner = { x: to.x, y: from.y };
+    return [
+      { piece: piece.id, from, to: corner, mm: Math.abs(to.x - from.x) },
+      { piece: piece.id, from: corner, to, mm: Math.abs(to.y - from.y) },
+    ];
+  });
+
+const frontOf = (garment: Garment): Piece | undefined =>
+  garment.pieces.find((piece) => piece.role === 'front' && piece.darts.length > 0);
+
+const bustCard =
+  (full: boolean): CardMaker =>
+  (request) => {
+    const { step, envelope } = request;
+    const each = step.params.amount;
+    if (typeof each !== 'number' || !Number.isFinite(each)) return bad('alter.not-an-amount', { parameter: 'amount' });
+    const limits = (full ? fullBust : smallBust).params.amount;
+    if (limits?.unit === 'mm' && (each < limits.min || each > limits.max)) {
+      const values = { amount: { mm: each }, least: { mm: limits.min }, most: { mm: limits.max } };
+      return bad('alter.out-of-range', values);
+    }
+    const name = full ? 'full-bust' : 'small-bust';
+    const sign = full ? 1 : -1;
+    const made = carriedOut(request, { ...step, alteration: name, version: 1, params: { amount: each } });
+    const changes = made.done?.applied.changes ?? [];
+    const front = made.done ? frontOf(made.done.before) : undefined;
+    // The drop comes of how the hinge lies to the bust point, so the generic piece can only say about how much it is.
+    const drop = front
+      ? changeOf(changes, (one) => one.what === 'edge-length' && one.piece === front.id && one.edge === 'centre-front')
+      : 0;
+    const altered = made.done?.applied.garment.pieces.find(({ id }) => id === front?.id);
+    const intake = altered ? (dartsOf(altered)[0]?.intake ?? 0) : 0;
+    const values = { each: { mm: each }, times: halves, drop: { mm: Math.abs(drop) }, intake: { mm: intake } };
+    const girths = made.done
+      ? girthsChanged(changes)
+      : { bust: sign * halves * each, waist: sign * halves * each, hip: sign * halves * each };
+    return good({
+      title: say(`card.${name}`, values),
+      purpose: say(`card.${name}-purpose`),
+      amounts: [
+        {
+          at: 'bust',
+          total: sign * halves * each,
+          perPiece: sign * each,
+          count: halves,
+          said: say(`card.${name}-amount`, values),
+        },
+        ...(drop === 0
+          ? []
+          : [
+              {
+                at: 'front-length',
+                total: drop,
+                perPiece: drop,
+                count: halves,
+                said: say(`card.${name}-drop`, values),
+              },
+            ]),
+      ],
+      where: sayAll('card.bust-where-hinge', 'card.bust-where-dart', 'card.bust-where-down', 'card.bust-where-centre'),
+      steps: [
+        say('card.bust-mark'),
+        say('card.bust-draw'),
+        say('card.bust-cut'),
+        say(`card.${name}-swing`, values),
+        say(`card.${name}-level`, values),
+        say('card.bust-dart'),
+        say('card.bust-redraw'),
+        say('card.bust-walk'),
+      ],
+      follows: [
+        say(`card.${name}-follows-centre`, values),
+        say(`card.${name}-follows-widths`, values),
+        ...sayAll('card.follows-lining', 'card.follows-notches'),
+      ],
+      holds: sayAll(
+        'card.hold-neck',
+        'card.hold-shoulder',
+        'card.hold-armhole',
+        'card.hold-side-dart',
+        'card.hold-legs',
+      ),
+      cautions: [
+        ...(full && intake > widestDart ? [say('card.bust-wide', { ...values, widest: { mm: widestDart } })] : []),
+        say(full ? 'card.full-bust-no-dart' : 'card.small-bust-no-dart'),
+        say('card.toile'),
+        ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
+      ],
+      changes: { ...girths, 'front-length': drop },
+      picture: made.done ? pictureOf(made.done, dimensionsOf(made.done.before, made.done.applied.garment)) : null,
+      notDrawn: made.done ? null : made.problem,
+    });
+  };
+
+export const fullBustCard = bustCard(true);
+export const smallBustCard = bustCard(false);

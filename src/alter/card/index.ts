@@ -1,0 +1,3 @@
+export { alterationCard, cardSteps } from './card.ts';
+export { type SaidCard, sayCard } from './say.ts';
+export * from './types.ts';

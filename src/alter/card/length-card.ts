@@ -1,0 +1,89 @@
+import { lerp } from '../../geometry/index.ts';
+import { type FinishedOf, type Garment, pieceOf } from '../../pattern/index.ts';
+import { bad, good } from '../../units/index.ts';
+import { lengthenShorten } from '../lengthen-shorten.ts';
+import type { PieceCut } from '../types.ts';
+import { carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
+import { type CardMaker, say, sayAll } from './parts.ts';
+import type { CardDimension } from './types.ts';
+
+/** Finished lengths that pass a place on the body. */
+const lengthsThrough: Readonly<Record<string, readonly FinishedOf[]>> = {
+  'above-waist': ['back-length', 'front-length', 'side-length'],
+  'below-waist': ['back-length', 'front-length', 'side-length'],
+  sleeve: ['sleeve-length'],
+};
+
+/** Pieces that carry a place in the usual construction: halves of front and back, or a pair. */
+const usualCount: Readonly<Record<string, number>> = { 'above-waist': 4, 'below-waist': 4, sleeve: 2 };
+
+/** The amount as a height beside the cut, at a third of its length, where grain and names seldom lie. */
+const dimensionsOf = (cuts: readonly PieceCut[], after: Garment, amount: number): readonly CardDimension[] =>
+  cuts.flatMap(({ piece, points }) => {
+    const [from, to] = [points[0], points.at(-1)];
+    if (!from || !to) return [];
+    const at = lerp(from, to, 1 / 3);
+    return [{ piece: pieceOf(after, piece).id, from: at, to: { x: at.x, y: at.y + amount }, mm: Math.abs(amount) }];
+  });
+
+export const lengthCard: CardMaker = (request) => {
+  const { step, envelope } = request;
+  const place = step.params.where ?? 'above-waist';
+  const amount = step.params.amount;
+  const lengths = lengthsThrough[String(place)];
+  if (!lengths) {
+    return bad('alter.not-a-choice', {
+      parameter: 'where',
+      given: String(place),
+      choices: Object.keys(lengthsThrough).join(', '),
+    });
+  }
+  if (typeof amount !== 'number' || !Number.isFinite(amount) || amount === 0) {
+    return bad('alter.not-an-amount', { parameter: 'amount' });
+  }
+  const limits = lengthenShorten.params.amount;
+  if (limits?.unit === 'mm' && (amount < limits.min || amount > limits.max)) {
+    const values = { amount: { mm: amount }, least: { mm: limits.min }, most: { mm: limits.max } };
+    return bad('alter.out-of-range', values);
+  }
+  const longer = amount > 0;
+  const where = String(place);
+  const count = usualCount[where] ?? 1;
+  const values = { amount: { mm: Math.abs(amount) }, place: where, count };
+  const made = carriedOut(request, { ...step, params: { where, amount } });
+  const more = longer ? 'lengthen' : 'shorten';
+  return good({
+    title: say(`card.${more}`, values),
+    purpose: say(where === 'sleeve' ? 'card.length-purpose-sleeve' : `card.length-purpose-${where}`),
+    amounts: [{ at: where, total: amount, perPiece: amount, count, said: say(`card.${more}-amount`, values) }],
+    where: [say(`card.length-where-${where}`), say('card.length-where-line'), say('card.length-where-same')],
+    steps: [
+      say('card.length-mark'),
+      say('card.length-square'),
+      ...(longer
+        ? [say('card.lengthen-cut'), say('card.lengthen-spread', values), say('card.lengthen-tape')]
+        : [say('card.shorten-line', values), say('card.shorten-fold', values)]),
+      say('card.length-redraw'),
+      say('card.length-walk'),
+    ],
+    follows: [
+      say(where === 'sleeve' ? 'card.length-follows-lining' : 'card.length-follows-facing'),
+      ...(where === 'sleeve' ? [say('card.length-follows-placket')] : [say('card.length-follows-zip', values)]),
+      say('card.follows-notches'),
+    ],
+    holds: sayAll('card.hold-widths', 'card.hold-grain', where === 'sleeve' ? 'card.hold-underarm' : 'card.hold-side'),
+    cautions: [
+      ...sayAll('card.length-no-dart'),
+      ...(longer ? [] : [say('card.shorten-hem')]),
+      ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
+    ],
+    changes: {
+      ...Object.fromEntries(lengths.map((of) => [of, amount])),
+      ...(made.done ? girthsChanged(made.done.applied.changes) : {}),
+    },
+    picture: made.done
+      ? pictureOf(made.done, dimensionsOf(made.done.applied.cuts, made.done.applied.garment, amount))
+      : null,
+    notDrawn: made.done ? null : made.problem,
+  });
+};

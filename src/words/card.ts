@@ -1,0 +1,206 @@
+/** What stands on alteration cards. `{each}` is an amount on one piece; `{total}`, made of it, is in all. */
+export const cardWords = {
+  places: {
+    'above-waist': 'above the waist',
+    'below-waist': 'below the waist',
+    sleeve: 'in the sleeve',
+  },
+  levels: { bust: 'bust', waist: 'waist', hip: 'hip' },
+  finished: {
+    bust: 'Bust',
+    waist: 'Waist',
+    hip: 'Hip',
+    'upper-arm': 'Upper arm',
+    thigh: 'Thigh',
+    knee: 'Knee',
+    'hem-width': 'Round the hem',
+    'sleeve-hem': 'Sleeve hem',
+    'back-length': 'Back length',
+    'front-length': 'Front length',
+    'side-length': 'Side length',
+    'sleeve-length': 'Sleeve length',
+    'inside-leg': 'Inside leg',
+    shoulder: 'Shoulder',
+    'across-back': 'Across the back',
+    other: 'Other',
+  },
+  layers: { shell: 'Cloth', lining: 'Lining', interfacing: 'Interfacing', contrast: 'Contrast' },
+  naps: { with: 'with nap', without: 'without nap', either: '' },
+  headings: {
+    amounts: 'How much',
+    where: 'Where to cut',
+    steps: 'What to do',
+    follows: 'What follows',
+    holds: 'What must stay as it was',
+    finished: 'Finished measurements',
+    cloth: 'Cloth needed',
+    cautions: 'Take care',
+    drawing: 'On a generic piece',
+  },
+  columns: { measure: '', before: 'before', change: 'change', after: 'after' },
+  facts: 'Size {size}',
+  factsView: 'Size {size}, view {view}',
+  notKnown: 'not known',
+  stays: 'stays',
+  clothRow: '{layer}, {width} wide{nap}: {old} → {now}',
+  clothRowSame: '{layer}, {width} wide{nap}: {old}',
+  drawnFor:
+    'Drawn to scale on our own {house}, drafted for the body of size {size}: your tissue has other lines, and the amounts are the same.',
+  drawnOwnSize:
+    'Drawn to scale on our own {house} in its nearest size: your tissue has other lines, and the amounts are the same.',
+  notDrawn: 'Not drawn: {why}',
+  scale: 'Drawn at 1:{scale}',
+  cutHere: 'Before: cut along the red lines',
+  foldHere: 'Before: fold along the red lines',
+  nestHere: 'Before: the sizes it runs to, thin',
+  afterwards: 'After: red is what changed, dotted as it was',
+  drawingLabel: '{title}. Before and after, on a generic piece.',
+
+  sayings: {
+    // Lengthen and shorten.
+    'card.lengthen': 'Lengthen {place} by {amount}',
+    'card.shorten': 'Shorten {place} by {amount}',
+    'card.lengthen-amount':
+      '{amount} longer in all, and {amount} on each of {count} pieces: nothing is shared out, every piece takes all of it.',
+    'card.shorten-amount':
+      '{amount} shorter in all, and {amount} on each of {count} pieces: nothing is shared out, every piece takes all of it.',
+    'card.length-purpose-above-waist':
+      'For a body longer or shorter between armhole and waist than the one the pattern is drafted for.',
+    'card.length-purpose-below-waist': 'For a hem that should land lower or higher, and hips that lie lower or higher.',
+    'card.length-purpose-sleeve': 'For an arm longer or shorter than the one the pattern is drafted for.',
+    'card.length-where-above-waist': 'Front and back, each half, and every lining and facing that reaches the waist.',
+    'card.length-where-below-waist': 'Front and back, each half, and every lining and facing that reaches so far down.',
+    'card.length-where-sleeve': 'Both sleeves, and their linings: below the elbow.',
+    'card.length-where-line':
+      'At the printed lengthening line. Where there is none, between armhole and waist, clear of darts; in a sleeve between elbow and hem.',
+    'card.length-where-same': 'At the same level of the body on every piece, so that seams and notches still meet.',
+    'card.length-mark': 'Draw the grain line on through the whole piece; mark the level to be cut.',
+    'card.length-square': 'Draw the cut square to the grain, from edge to edge.',
+    'card.lengthen-cut': 'Lay paper under the piece and cut it apart along the line.',
+    'card.lengthen-spread':
+      'Slide the lower part down along the grain until the two edges lie {amount} apart everywhere.',
+    'card.lengthen-tape': 'Check that the grain is one straight line, then tape both parts down.',
+    'card.shorten-line': 'Draw a second line {amount} above the first, parallel to it.',
+    'card.shorten-fold':
+      'Fold the lower line up on to the upper one and tape it: a pleat of half of {amount} deep takes out all of it.',
+    'card.length-redraw':
+      'Redraw the side edges: straight ones from corner to corner, curves smoothly over a hand’s breadth above and below.',
+    'card.length-walk': 'Do the same to the mates; walk the seams along each other and compare them notch by notch.',
+    'card.length-follows-facing': 'Facings, linings and bands that cross the line take the same amount there.',
+    'card.length-follows-lining': 'A sleeve lining takes the same amount at the same place.',
+    'card.length-follows-zip':
+      'A zip that ends below the line is {amount} longer or shorter with it; buttons are spaced anew.',
+    'card.length-follows-placket':
+      'A placket or cuff keeps its size; check that its opening still ends where it is marked.',
+    'card.length-no-dart':
+      'Do not cut or fold through a dart, a pocket or its placement: choose a level clear of it, or move it first.',
+    'card.shorten-hem':
+      'Look first whether the hem alone should be higher: then shorten there instead, and the shape stays.',
+
+    // Bust.
+    'card.full-bust': 'Full bust: {total} more in all, {each} on each half of the front',
+    'card.small-bust': 'Small bust: {total} less in all, {each} on each half of the front',
+    'card.full-bust-purpose':
+      'For a fuller bust than the pattern is drafted for: more width and length over the bust. Neck, shoulder, armhole and side seam stay.',
+    'card.small-bust-purpose':
+      'For a smaller bust than the pattern is drafted for: less width and length over the bust. Neck, shoulder, armhole and side seam stay.',
+    'card.full-bust-amount':
+      '{total} more in all round the bust: {each} on each half of the front ({times} halves). The back stays as it is.',
+    'card.small-bust-amount':
+      '{total} less in all round the bust: {each} on each half of the front ({times} halves). The back stays as it is.',
+    'card.full-bust-drop':
+      'The centre front grows by about {drop}, on each half the same; on your tissue it is as much as levels the hem.',
+    'card.small-bust-drop':
+      'The centre front loses about {drop}, on each half the same; on your tissue it is as much as levels the hem.',
+    'card.bust-where-hinge':
+      'On the front: from the bust point to the armhole, to its lower third, not through the seam line there.',
+    'card.bust-where-dart': 'From the bust point along both legs of the side dart, drawn on to the bust point.',
+    'card.bust-where-down': 'From the bust point straight down along the grain, through the hem.',
+    'card.bust-where-centre': 'From the bust point square across to the centre front.',
+    'card.bust-mark':
+      'Draw the seam lines and the grain. Mark the bust point: where none is printed, hold the tissue against the body.',
+    'card.bust-draw': 'Draw the four cuts. A piece on the fold is altered as one half.',
+    'card.bust-cut':
+      'Cut up from the hem to the bust point and on towards the armhole, leaving a hinge at the seam line; snip the allowance to the hinge from outside. Cut along the dart to the bust point, leaving nothing.',
+    'card.full-bust-swing':
+      'Swing the side out about the hinge until the cut below the bust point is {each} wide, the same from bust point to hem. The dart opens of itself.',
+    'card.small-bust-swing':
+      'Swing the side in about the hinge until the parts overlap by {each} below the bust point, the same from bust point to hem. The dart closes of itself.',
+    'card.full-bust-level':
+      'Cut across to the centre front and let the lower centre down until the hem is level: about {drop}.',
+    'card.small-bust-level':
+      'Cut across to the centre front and take the lower centre up until the hem is level: about {drop}.',
+    'card.bust-dart':
+      'Tape it on paper. Draw the dart anew: its point on the line midway between the legs, 2 to 4 cm short of the bust point, its legs equal.',
+    'card.bust-redraw': 'Redraw the armhole smoothly over the hinge, and the hem from centre to side.',
+    'card.bust-walk':
+      'Fold the dart as it will be pressed, draw the side edge over it, and walk the side seam along the back.',
+    'card.full-bust-follows-centre':
+      'A front facing or band that reaches below the bust grows by the same {drop}; buttons are spaced anew.',
+    'card.small-bust-follows-centre':
+      'A front facing or band that reaches below the bust loses the same {drop}; buttons are spaced anew.',
+    'card.full-bust-follows-widths':
+      'Waist and hip are {total} wider in all as well. Where that is too much, take it out at the side seam or in a waist dart.',
+    'card.small-bust-follows-widths':
+      'Waist and hip are {total} narrower in all as well. Where that is too tight, let it out at the side seam.',
+    'card.bust-wide':
+      'The dart becomes about {intake} wide: over {widest} it makes a sharp point. Split it in two, a few fingers apart.',
+    'card.full-bust-no-dart':
+      'Without a dart on your front, draw one from the side to the bust point and cut along it: it opens into a dart you then sew, or swing into gathers or the hem. In a princess seam the width goes on the side front.',
+    'card.small-bust-no-dart':
+      'Without a dart there is nothing to close: take the side seam in, or choose the size by the bust. In a princess seam the width comes off the side front.',
+    'card.toile': 'Try it in cheap cloth first where the amount is new to you: cut cloth does not grow.',
+
+    // Blends.
+    'card.blend-out': 'Run out to size {to} at the {level}: {all} more in all, about {share} at each side edge',
+    'card.blend-in': 'Run in to size {to} at the {level}: {all} less in all, about {share} at each side edge',
+    'card.blend-several': 'Run the side seams from size {size} into other sizes',
+    'card.blend-purpose':
+      'For a waist or hip of another size than the shoulders: neck, shoulder and armhole stay in the starting size.',
+    'card.blend-out-amount':
+      '{level}: {all} more in all, about {share} at each of {count} side edges, by the finished measurements of size {to}.',
+    'card.blend-in-amount':
+      '{level}: {all} less in all, about {share} at each of {count} side edges, by the finished measurements of size {to}.',
+    'card.blend-out-amount-by-body':
+      '{level}: {all} more in all, about {share} at each of {count} side edges, by the body chart of size {to}.',
+    'card.blend-in-amount-by-body':
+      '{level}: {all} less in all, about {share} at each of {count} side edges, by the body chart of size {to}.',
+    'card.blend-where': 'The side edges of front and back, below the armhole.',
+    'card.blend-where-not': 'Nothing is cut apart: the new line is drawn from one printed size to the other.',
+    'card.blend-trace': 'Trace front and back in the starting size, with its notches, darts and levels.',
+    'card.blend-keep': 'Keep its side line down to the level above the one that changes.',
+    'card.blend-point':
+      'At the {level} mark the line of size {to}. It should lie about {share} from the starting size’s; where it lies elsewhere, go by the printed line.',
+    'card.blend-draw':
+      'Join the marks in one smooth line that leaves the old one without a corner and runs flat through each mark.',
+    'card.blend-below': 'Below the last mark go on along that size’s line to the hem, and draw the hem to it.',
+    'card.blend-mate':
+      'Draw front and back alike: lay one on the other at the side and trace the same line where the pattern has it so.',
+    'card.blend-walk': 'Walk the front’s side seam along the back’s; trim the longer at the hem.',
+    'card.blend-follows-waist': 'Waistband, facing and hem are as much longer or shorter as the edges they join.',
+    'card.blend-far':
+      'This is far for side seams alone: share it with darts or a centre-back seam, or begin from another size.',
+    'card.blend-dart': 'Where a dart lies in the side seam, fold it closed before the line is drawn over it.',
+
+    // What holds, and what always follows.
+    'card.hold-widths': 'Widths at bust, waist and hip.',
+    'card.hold-grain': 'The grain, one straight line.',
+    'card.hold-underarm': 'The two underarm edges, equal to each other.',
+    'card.hold-side': 'The side seams: front and back equal, notch on notch.',
+    'card.hold-centre': 'Centre front and centre back.',
+    'card.hold-neck': 'The neckline.',
+    'card.hold-shoulder': 'The shoulder.',
+    'card.hold-armhole': 'The length of the armhole.',
+    'card.hold-armhole-all': 'Neckline, shoulder and armhole.',
+    'card.hold-side-dart': 'The side seam, its dart closed.',
+    'card.hold-legs': 'The legs of the dart, equal to each other.',
+    'card.follows-lining': 'A lining is altered alike.',
+    'card.follows-notches': 'Notches near what was redrawn are marked anew on both mates.',
+    'card.allowance-unknown':
+      'The envelope does not say whether seam allowance is included: find the seam line first, and measure on it.',
+    'card.cloth-more':
+      'An estimate from what is put in; a layout with your own pieces says it exactly. Buy the larger.',
+    'card.cloth-same': 'No more than is printed, by this estimate; what a smaller piece saves shows only in a layout.',
+    'card.cloth-unknown': 'The envelope’s cloth chart is not entered: lay the altered pieces out before you buy.',
+  },
+} as const;
