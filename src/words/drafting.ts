@@ -33,6 +33,10 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'These measures do not make one body: the pieces drafted from them would not sew together.',
     remedy: 'Look at the measures that are queried as unlikely, and take those again.',
   },
+  'drafting.hood-cannot-fit': {
+    message: 'No hood fits a neckline of {neck} with these measures of the head.',
+    remedy: 'Measure head girth, base of the neck and nape height again; one of them does not go with the others.',
+  },
   'drafting.head-cannot-pass': {
     message:
       'A neckline of {neckline}, which the head needs to pass its band, is more than this neck and shoulder have room for.',
