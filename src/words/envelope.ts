@@ -155,6 +155,66 @@ export const envelopeProblems: ProblemCatalogue = {
     message: '“{row}” in size {size} has a figure in one unit and none in the other.',
     remedy: 'Look whether a figure was left out.',
   },
+  'envelope.doubt-unit-row': {
+    message: '“{row}” begins with {figure}: in the other unit it would be a likely {turned}.',
+    remedy: 'Look whether the envelope prints this row in inches or in centimetres.',
+  },
+  'envelope.doubt-unit': {
+    message: '“{row}” is {figure} in size {size}: in the other unit it would be a likely {turned}.',
+    remedy: 'Look whether this figure was entered in inches for centimetres, or the other way round.',
+  },
+  'envelope.doubt-width-unit': {
+    message: 'A width of {width} is none cloth is woven in; in the other unit it would be {turned}.',
+    remedy: 'Look whether the width is printed in inches or in centimetres.',
+  },
+  'envelope.doubt-impossible': {
+    message: '“{row}” is {figure} in size {size}; nobody’s is under {low} or over {high}.',
+    remedy: 'Look at the figure, its unit and its decimal mark.',
+  },
+  'envelope.doubt-falls': {
+    message: '“{row}” is smaller in size {size} than in size {before}.',
+    remedy: 'Look whether the figures stand under their own sizes, or two have changed places.',
+  },
+  'envelope.doubt-uneven': {
+    message: '“{row}” is {figure} in size {size}; by the sizes beside it, about {likely} would be likely.',
+    remedy: 'Look whether it is printed so, or a digit was missed or turned round.',
+  },
+  'envelope.doubt-order': {
+    message: '“{row}” is {figure} in size {size} and the {other} is {under}: the second is hardly the larger.',
+    remedy: 'Look whether the two rows have changed places.',
+  },
+  'envelope.doubt-cup': {
+    message:
+      'In size {size} the bust is {cup} more than the upper bust, but the pattern is said to be drafted for {drafted}.',
+    remedy: 'Look at both rows and at what the envelope says of the cup.',
+  },
+  'envelope.doubt-under-body': {
+    message: '“{row}” is finished {figure} in size {size}, under the {body} of the body it goes round, in woven cloth.',
+    remedy:
+      'Look whether it is a finished measurement, whether the pattern is for knits, and whether it stands in the right row.',
+  },
+  'envelope.doubt-under-stretch': {
+    message:
+      '“{row}” is finished {figure} in size {size}; a knit of this stretch wants {least} round a body of {body}.',
+    remedy: 'Look at the figure, and at how far the envelope says the knit must stretch.',
+  },
+  'envelope.doubt-hip-under-waist': {
+    message: '“{row}” is finished {figure} in size {size}, less than the waist of {waist}.',
+    remedy: 'Look whether the two rows have changed places.',
+  },
+  'envelope.doubt-cloth-falls': {
+    message: '{view}: in cloth {width} wide size {size} needs less than size {before}.',
+    remedy: 'Look whether the lengths stand under their own sizes.',
+  },
+  'envelope.doubt-cloth-narrow': {
+    message: '{view}: size {size} needs {figure} of cloth {width} wide, less than the {than} of cloth {other} wide.',
+    remedy: 'Look whether the two widths have changed places.',
+  },
+  'envelope.doubt-cloth-nap': {
+    message:
+      '{view}: laid all one way, size {size} needs {figure}, less than the {than} it needs when pieces may be turned.',
+    remedy: 'Look whether with and without nap have changed places.',
+  },
   'envelope.answer-place': {
     message: 'There is no such row to be asked about.',
     remedy: 'Read the chart again.',
@@ -419,5 +479,82 @@ export const chartWords = {
   ],
   allViews: ['all views', 'all', 'every view', 'all garments', 'views all'],
   view: 'View {letter}',
+  /** What a row for every view is called in a sentence. */
+  everyView: 'All views',
   prices: ['price', 'cost', 'costs', 'usd', 'eur', 'gbp', 'retail'],
+} as const;
+
+/** What stands beside an envelope's figures, and how a tissue is measured flat. */
+export const envelopeWords = {
+  finished: {
+    bust: 'Bust',
+    waist: 'Waist',
+    hip: 'Hip',
+    'upper-arm': 'Upper arm',
+    thigh: 'Thigh',
+    knee: 'Knee',
+    'hem-width': 'Width at the hem',
+    'sleeve-hem': 'Sleeve hem',
+    'back-length': 'Back length',
+    'front-length': 'Front length',
+    'side-length': 'Side length',
+    'sleeve-length': 'Sleeve length',
+    'inside-leg': 'Inside leg',
+    shoulder: 'Shoulder',
+    'across-back': 'Across back',
+    other: 'Another measurement',
+  },
+  from: { printed: 'printed on the envelope', 'measured-flat': 'measured flat on the tissue' },
+  printedSo: 'It is printed so',
+  flatPieces: {
+    'bodice-front': 'Front',
+    'bodice-back': 'Back',
+    'skirt-front': 'Skirt front',
+    'skirt-back': 'Skirt back',
+    'leg-front': 'Trouser front',
+    'leg-back': 'Trouser back',
+    sleeve: 'Sleeve',
+  },
+  whereToMeasure: {
+    bust: 'Straight across, square to the grain, about 2.5 cm below the bottom of the armhole or through the bust point where it is marked; from the centre to the side.',
+    waist:
+      'Straight across at the waist line or the notch for it, from the centre to the side; of a skirt or trousers along the seam line at the top.',
+    hip: 'Straight across, square to the grain, at the hip line where it is marked, else 20 cm below the waist; from the centre to the side.',
+    'upper-arm': 'Straight across the sleeve from underarm seam to underarm seam, just below the bottom of the cap.',
+    thigh:
+      'Straight across the leg, square to the grain, 2.5 cm below the point of the crotch; from inside leg to side.',
+    knee: 'Straight across the leg at the knee line, or halfway between crotch and hem and 5 cm higher; from inside leg to side.',
+    'hem-width':
+      'Along the line the hem is folded on, not along the cut edge; follow a curve with the tape on its edge.',
+    'sleeve-hem': 'Along the line the sleeve’s hem is folded on, or where the cuff is joined.',
+    'back-length':
+      'Down the centre back, from the neck seam line, or the waist seam line where it begins there, to the line the hem is folded on.',
+    'front-length':
+      'Down the centre front, from the neck seam line, or the waist seam line where it begins there, to the line the hem is folded on.',
+    'side-length':
+      'Along the side seam line, from the bottom of the armhole or the waist seam line to the line the hem is folded on.',
+    'sleeve-length':
+      'Down the middle of the sleeve, from the top of the cap to the line the hem is folded on; add a cuff’s finished width.',
+    'inside-leg': 'Along the inside leg seam line, from the point of the crotch to the line the hem is folded on.',
+    shoulder: 'Along the shoulder seam line, from the neck seam line to the armhole seam line.',
+    'across-back': 'Straight across the back halfway down the armhole, from the centre to the armhole seam line.',
+    other: '',
+  },
+  nowhereToMeasure: 'Such a garment has no piece to measure this on.',
+  leaveOut: {
+    allowances:
+      'The seam allowance at each end of the tape; where the tissue shows only the cut line, that is the allowance the envelope states.',
+    darts: 'What each dart takes where the tape crosses it: measure from leg to leg there.',
+    pleats: 'What each pleat or tuck folds away: from fold line to placement line, twice where it folds both ways.',
+    gathers: 'What is gathered up: take the length it is gathered to, such as the band or the yoke it joins.',
+    overlap: 'What laps over: begin at the centre line, not at the edge, where a front buttons or wraps.',
+    facing: 'A facing or button stand cut in one with the front: begin at the centre line.',
+    hem: 'The hem turned up: end at the line it is folded on.',
+    casing: 'A casing for elastic turned down at the top: begin at the line it is folded on.',
+  },
+  flatCare: [
+    'Press the tissue flat with a cool, dry iron and measure on the line of your size.',
+    'Measure between seam lines. A piece on the fold, or cut as a pair, counts twice round the body; round one arm or leg it counts once.',
+    'Measure side panels, yokes and godets that the line runs over as well, each as a piece of its own.',
+  ],
 } as const;

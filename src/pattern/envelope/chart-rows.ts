@@ -2,7 +2,7 @@ import { bad, good, type LengthUnit, type Problem, parseFigure, type Result } fr
 import { type Separator, splitBySizes } from './cells.ts';
 import type { ChartKind, ChartOptions } from './chart.ts';
 import { layerSaid, napSaid, type Stars, starsLegend, usualStars, widthSaid } from './cloth-label.ts';
-import { bodyMeasureOf, finishedKindOf, isColumnHead, isPrice } from './labels.ts';
+import { bodyMeasureOf, finishedKindOf, isPrice } from './labels.ts';
 import { type RowUnit, rowFigures, type SystemFigures } from './row-figures.ts';
 import type { SizeHead } from './size-head.ts';
 import type { ClothRow, EnvelopeView } from './types.ts';

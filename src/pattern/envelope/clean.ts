@@ -4,8 +4,8 @@ import { bad, good, type Result } from '../../units/index.ts';
 export const chartLimits = { characters: 60_000, lines: 400, columns: 80, cell: 200 } as const;
 
 /** Marks that turn writing right to left, join or hide: they stand between pasted figures and are never seen. */
-const unseen = /\p{Cf}|[\u0000-\u0008\u000e-\u001f\u007f]/gu;
-const lineEnds = /\r\n?|[\u0085\u2028\u2029\u000b\u000c]/g;
+const unseen = /\p{Cf}|(?![\t\n])\p{Cc}/gu;
+const lineEnds = /\r\n?|[\v\f\u2028\u2029]/g;
 const spaces = /[^\S\t\n]/g;
 const dashes = /[−–—‐‑‒―⸺﹘﹣－]/g;
 

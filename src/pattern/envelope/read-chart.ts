@@ -38,7 +38,7 @@ const placeOf = (row: PrintedRow, view: string | null, kind: ChartOptions['kind'
     return of ? { is: 'finished', of, view } : { is: 'asked', view };
   }
   const width = row.cloth?.widths[system] ?? Object.values(row.cloth?.widths ?? {})[0];
-  if (!row.cloth || row.cloth.unknown !== '' || width === undefined) return { is: 'asked', view };
+  if (row.cloth?.unknown !== '' || width === undefined) return { is: 'asked', view };
   return { is: 'cloth', view, layer: row.cloth.layer, width, nap: row.cloth.nap };
 };
 
