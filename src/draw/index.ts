@@ -2,6 +2,8 @@ export {
   type BeforeAfterOptions,
   drawBeforeAfter,
 } from './before-after.ts';
+export { type CardDrawingOptions, drawCard } from './card.ts';
+export { type CollectionEntry, drawCollection } from './collection.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
 export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 export { drawEase, type EaseOptions } from './ease.ts';

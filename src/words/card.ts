@@ -172,7 +172,7 @@ export const cardWords = {
     'card.blend-point':
       'At the {level} mark the line of size {to}. It should lie about {share} from the starting size’s; where it lies elsewhere, go by the printed line.',
     'card.blend-draw':
-      'Join the marks in one smooth line that leaves the old one without a corner and runs flat through each mark.',
+      'Join the marks in one smooth line that leaves the old one without a corner.',
     'card.blend-below': 'Below the last mark go on along that size’s line to the hem, and draw the hem to it.',
     'card.blend-mate':
       'Draw front and back alike: lay one on the other at the side and trace the same line where the pattern has it so.',

@@ -41,7 +41,7 @@ const dimensionsOf = (before: Garment, after: Garment, levels: readonly BlendAt[
     if (!old || old === piece) return [];
     return levels.flatMap(({ level }): CardDimension[] => {
       const [from, to] = [old, piece].map((one) => one.levels.find(({ id }) => id === level)?.to);
-      return from && to ? [{ piece: piece.id, from, to, mm: Math.abs(to.x - from.x) }] : [];
+      return from && to ? [{ piece: piece.id, on: 'after', from, to, mm: Math.abs(to.x - from.x) }] : [];
     });
   });
 

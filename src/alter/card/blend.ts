@@ -29,15 +29,36 @@ interface Knot {
   readonly shift: number;
 }
 
-/** From one knot to the next without a corner at either: flat where it leaves and where it arrives. */
-const eased = (share: number): number => share * share * (3 - 2 * share);
+/**
+ * How fast the shift grows at a knot: not at all at either end or where it turns back, else the harmonic mean of what
+ * it does on both sides, which keeps the line from overshooting (Fritsch and Butland 1984).
+ */
+const slopeAt = (knots: readonly Knot[], i: number): number => {
+  const [before, here, after] = [knots[i - 1], knots[i], knots[i + 1]];
+  if (!before || !here || !after) return 0;
+  const [above, below] = [
+    (here.shift - before.shift) / (here.y - before.y),
+    (after.shift - here.shift) / (after.y - here.y),
+  ];
+  return above * below > 0 ? (2 * above * below) / (above + below) : 0;
+};
 
-/** The shift at a height: nothing above the first knot, all of the last one below it. */
+/** The shift at a height: nothing above the first knot, all of the last one below it, a smooth line between. */
 const shiftAt = (knots: readonly Knot[], y: number): number => {
   for (const [i, to] of knots.entries()) {
     if (y > to.y) continue;
     const from = knots[i - 1];
-    return from ? from.shift + (to.shift - from.shift) * eased((y - from.y) / (to.y - from.y)) : to.shift;
+    if (!from) return to.shift;
+    const span = to.y - from.y;
+    const t = (y - from.y) / span;
+    const [leaving, arriving] = [slopeAt(knots, i - 1) * span, slopeAt(knots, i) * span];
+    const rest = 1 - t;
+    return (
+      from.shift * (1 + 2 * t) * rest * rest +
+      leaving * t * rest * rest +
+      to.shift * t * t * (3 - 2 * t) -
+      arriving * t * t * rest
+    );
   }
   return knots.at(-1)?.shift ?? 0;
 };
@@ -109,7 +130,7 @@ interface SideToBlend {
 }
 
 /** Where no level lies between, a side runs out over this share of what is above it: clear of the bust and its dart. */
-const reachShare = 2 / 3;
+const reachShare = 0.9;
 
 const sideToBlend = (piece: Piece, shifts: SideShifts): readonly SideToBlend[] => {
   const levels = piece.levels

@@ -18,8 +18,8 @@ const dimensionsOf = (before: Garment, after: Garment): readonly CardDimension[]
     if (old === piece || !from || !to || piece.role !== 'front') return [];
     const corner = { x: to.x, y: from.y };
     return [
-      { piece: piece.id, from, to: corner, mm: Math.abs(to.x - from.x) },
-      { piece: piece.id, from: corner, to, mm: Math.abs(to.y - from.y) },
+      { piece: piece.id, on: 'after', from, to: corner, mm: Math.abs(to.x - from.x) },
+      { piece: piece.id, on: 'after', from: corner, to, mm: Math.abs(to.y - from.y) },
     ];
   });
 

@@ -1,5 +1,5 @@
 import { lerp } from '../../geometry/index.ts';
-import { type FinishedOf, type Garment, pieceOf } from '../../pattern/index.ts';
+import type { FinishedOf } from '../../pattern/index.ts';
 import { bad, good } from '../../units/index.ts';
 import { lengthenShorten } from '../lengthen-shorten.ts';
 import type { PieceCut } from '../types.ts';
@@ -17,13 +17,23 @@ const lengthsThrough: Readonly<Record<string, readonly FinishedOf[]>> = {
 /** Pieces that carry a place in the usual construction: halves of front and back, or a pair. */
 const usualCount: Readonly<Record<string, number>> = { 'above-waist': 4, 'below-waist': 4, sleeve: 2 };
 
+/** A fold takes two lines: the cut of a shortening, and the line it is folded up to. */
+const linesOf = (cuts: readonly PieceCut[], amount: number): readonly PieceCut[] =>
+  amount > 0
+    ? cuts
+    : cuts.flatMap((cut) => [
+        cut,
+        { ...cut, id: 'fold', points: cut.points.map(({ x, y }) => ({ x, y: y + amount })) },
+      ]);
+
 /** The amount as a height beside the cut, at a third of its length, where grain and names seldom lie. */
-const dimensionsOf = (cuts: readonly PieceCut[], after: Garment, amount: number): readonly CardDimension[] =>
+const dimensionsOf = (cuts: readonly PieceCut[], amount: number): readonly CardDimension[] =>
   cuts.flatMap(({ piece, points }) => {
     const [from, to] = [points[0], points.at(-1)];
     if (!from || !to) return [];
     const at = lerp(from, to, 1 / 3);
-    return [{ piece: pieceOf(after, piece).id, from: at, to: { x: at.x, y: at.y + amount }, mm: Math.abs(amount) }];
+    const on = amount > 0 ? 'after' : 'before';
+    return [{ piece, on, from: at, to: { x: at.x, y: at.y + amount }, mm: Math.abs(amount) }];
   });
 
 export const lengthCard: CardMaker = (request) => {
@@ -82,7 +92,10 @@ export const lengthCard: CardMaker = (request) => {
       ...(made.done ? girthsChanged(made.done.applied.changes) : {}),
     },
     picture: made.done
-      ? pictureOf(made.done, dimensionsOf(made.done.applied.cuts, made.done.applied.garment, amount))
+      ? {
+          ...pictureOf(made.done, dimensionsOf(made.done.applied.cuts, amount)),
+          cuts: linesOf(made.done.applied.cuts, amount),
+        }
       : null,
     notDrawn: made.done ? null : made.problem,
   });

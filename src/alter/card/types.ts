@@ -51,9 +51,10 @@ export interface CardCloth {
   readonly now: number;
 }
 
-/** A length drawn between two points of a piece, in the piece's own coordinates; `said` is what stands beside it, mm. */
+/** A length drawn between two points of a piece, before or after, in the piece's own coordinates; mm. */
 export interface CardDimension {
   readonly piece: string;
+  readonly on: 'before' | 'after';
   readonly from: Point;
   readonly to: Point;
   readonly mm: number;
