@@ -29,6 +29,8 @@ export const lengthenLine = (id: string, from: Point, to: Point): InnerLine => (
 
 export const shell = (count: number, mirrored: boolean): CutOrder => ({ layer: 'shell', count, mirrored });
 
+export const lining = (count: number, mirrored: boolean): CutOrder => ({ layer: 'lining', count, mirrored });
+
 export const interfacing = (count: number, mirrored: boolean): CutOrder => ({ layer: 'interfacing', count, mirrored });
 
 /**

@@ -29,6 +29,14 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'With the bust points {span} apart there is no room for a side dart.',
     remedy: 'Measure the bust span again, point to point, straight across.',
   },
+  'drafting.skirt-levels': {
+    message: 'Waist, hip and hem lie too close for a skirt: hip {hip} and hem {hem} below the waist.',
+    remedy: 'Measure waist to hip, and the heights of waist and knee from the floor, again.',
+  },
+  'drafting.waist-too-near-hip': {
+    message: 'A waist of {waist} on a hip of {hip}, both with their ease, leaves nothing for darts to shape.',
+    remedy: 'Ask for more ease at the hip or less at the waist, or measure both again.',
+  },
   'drafting.measures-contradict': {
     message: 'These measures do not make one body: the pieces drafted from them would not sew together.',
     remedy: 'Look at the measures that are queried as unlikely, and take those again.',

@@ -1,3 +1,5 @@
 export { blouseWords } from './blouse.ts';
+export { raincoatWords } from './raincoat.ts';
+export { skirtWords } from './skirt.ts';
 export { teeMenWords, teeWords } from './tee.ts';
 export type { HouseWords, WorkStep } from './types.ts';
