@@ -11,6 +11,7 @@ import {
 import { bad, good, type Result } from '../units/index.ts';
 import type { HouseWords } from '../words/index.ts';
 import { bodyWithCup } from './chart.ts';
+import { nearestCup } from './cups.ts';
 import type { ShapeCheck } from './shape-check.ts';
 import type { FlatSketch } from './sketch.ts';
 import type { ChartSize, DraftOptions, EaseByLevel, HousePattern } from './types.ts';
@@ -83,6 +84,7 @@ export const defineHousePattern = (design: HouseDesign): HousePattern => {
     estimatedAfter: design.estimatedAfter,
     views,
     cups,
+    nearestCup: (body) => nearestCup(cups, body),
     chart,
     chartFor,
     ease: (body, options) => {

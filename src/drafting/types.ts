@@ -47,6 +47,8 @@ export interface HousePattern {
   readonly views: readonly PatternView[];
   /** Cups it is drafted for, mm of bust girth − upper bust girth; none where no dart or seam shapes the bust. */
   readonly cups: readonly number[];
+  /** The cup nearest to a body's; undefined where there are none, or the body's bust and upper bust are not both known. */
+  readonly nearestCup: (body: Measures) => number | undefined;
   /** The middle cup's chart. */
   readonly chart: readonly ChartSize[];
   /** The chart for one of the cups. */

@@ -1,8 +1,9 @@
+import { clothTableJob } from './cloth-table.ts';
 import { layoutJob } from './layout.ts';
 import type { Job } from './types.ts';
 
 /** Every job there is, by kind. */
-export const jobs = { layout: layoutJob } as const;
+export const jobs = { layout: layoutJob, 'cloth-table': clothTableJob } as const;
 
 export type JobKind = keyof typeof jobs;
 export type InputOf<Kind extends JobKind> =

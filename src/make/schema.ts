@@ -14,6 +14,7 @@ export const makeSchema: z.ZodType<Make> = z.strictObject({
   wearer: id,
   pattern: id,
   view: z.exactOptional(id),
+  cup: z.exactOptional(z.number().min(-100).max(400)),
   cloth: id.nullable(),
   size: id.nullable(),
   steps: z

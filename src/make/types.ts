@@ -14,6 +14,8 @@ export interface Make {
   readonly pattern: string;
   /** Id of the pattern's view; its first where none is named. */
   readonly view?: string;
+  /** Cup a multi-cup pattern is cut in, bust girth − upper bust girth in mm; the wearer's nearest where none is named. */
+  readonly cup?: number;
   readonly cloth: string | null;
   /** Starting size; null until chosen, then the recommended one is shown. */
   readonly size: string | null;

@@ -50,6 +50,7 @@ export * from './store.ts';
 export * from './units.ts';
 export * from './web.ts';
 export * from './web-envelopes.ts';
+export * from './web-patterns.ts';
 
 /** Every room's problem sentences. Codes begin with their room's name, so none can hide another. */
 export const problemWords: ProblemCatalogue = {

@@ -55,11 +55,13 @@ export const newMake = (
   pattern: string,
   cloth: string | null,
   paper: Make['paper'],
+  view?: string,
 ): Make => ({
   format: 'easewright-make/1',
   name,
   wearer,
   pattern,
+  ...(view ? { view } : {}),
   cloth,
   size: null,
   steps: [],

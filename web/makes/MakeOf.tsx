@@ -15,6 +15,7 @@ import { readName } from '../parts/read-name.ts';
 import { Select } from '../parts/Select.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
 import { useHousePatterns } from '../patterns/pattern-source.ts';
+import { HouseChoices } from './HouseChoices.tsx';
 
 const words = webWords.make;
 
@@ -79,8 +80,15 @@ export const MakeOf = ({ entry }: { entry: Entry<Make> }) => {
             hint={words.patternHint}
             value={make.pattern}
             options={withOwn([...housed, ...among(brought)], make.pattern)}
-            onChange={(pattern) => change({ pattern, size: null, steps: [] }, 'pattern')}
+            onChange={(pattern) =>
+              desk.edit<Make>(
+                id,
+                ({ view: _view, cup: _cup, ...rest }) => ({ ...rest, pattern, size: null, steps: [] }),
+                'pattern',
+              )
+            }
           />
+          <HouseChoices make={make} edit={(apply, name) => desk.edit<Make>(id, apply, name)} />
           <Select
             label={webWords.newMake.cloth}
             value={make.cloth ?? ''}

@@ -12,9 +12,10 @@ import { Page, Waiting } from '../parts/Page.tsx';
 import { Standing } from '../parts/Standing.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { useSettled } from '../parts/useSettled.ts';
-import { usePattern } from '../patterns/pattern-source.ts';
+import { useHousePattern, usePattern } from '../patterns/pattern-source.ts';
 import { AlterationsPassage } from './AlterationsPassage.tsx';
 import { easeAsAltered } from './altered-ease.ts';
+import { choiceFor } from './choice.ts';
 import { FitPassage } from './FitPassage.tsx';
 import { useMakeGarment } from './garment.ts';
 import { LayoutPassage } from './LayoutPassage.tsx';
@@ -100,7 +101,8 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
 const Gathered = ({ entry }: { entry: Entry<Make> }) => {
   const { body: make } = entry;
   const wearer = useDocument<Wearer>(make.wearer);
-  const pattern = usePattern(make.pattern);
+  const house = useHousePattern(make.pattern);
+  const pattern = usePattern(make.pattern, choiceFor(make, house, wearer.state === 'here' ? wearer.value.body : null));
   const cloth = useDocument<Cloth>(make.cloth ?? '');
   const refused = [wearer, pattern, ...(make.cloth ? [cloth] : [])].find((one) => one.state === 'refused');
   if (refused?.state === 'refused') return <Trouble words={refused.words} />;

@@ -2,7 +2,7 @@ import { type FormEvent, useId, useState } from 'react';
 import type { Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
 import type { Pattern } from '../../src/pattern/index.ts';
-import { type ProblemWords, problemWords, webWords } from '../../src/words/index.ts';
+import { type ProblemWords, problemWords, webHouseWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocuments } from '../app/desk-context.ts';
 import { newMake } from '../app/documents.ts';
 import { goTo, pathTo } from '../app/router.ts';
@@ -23,9 +23,14 @@ interface Named {
   readonly name: string;
 }
 
+/** A pattern with the views it can be made in, its first one first; none where it has only one. */
+interface NamedPattern extends Named {
+  readonly views: readonly Named[];
+}
+
 interface FormProps {
   readonly wearers: readonly Named[];
-  readonly patterns: readonly Named[];
+  readonly patterns: readonly NamedPattern[];
   readonly cloths: readonly Named[];
 }
 
@@ -39,10 +44,13 @@ const StartForm = ({ wearers, patterns, cloths }: FormProps) => {
   const nameId = useId();
   const [wearer, setWearer] = useState(among(wearers, asked('wearer')) || (wearers[0]?.id ?? ''));
   const [pattern, setPattern] = useState(among(patterns, asked('pattern')) || (patterns[0]?.id ?? ''));
+  const [view, setView] = useState(asked('view'));
   const [cloth, setCloth] = useState(among(cloths, asked('cloth')));
   const [name, setName] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<ProblemWords | null>(null);
   const nameOf = (things: readonly Named[], id: string) => things.find((one) => one.id === id)?.name ?? '';
+  const views = patterns.find((one) => one.id === pattern)?.views ?? [];
+  const chosenView = views.some((one) => one.id === view) ? view : (views[0]?.id ?? '');
   const suggested = say.words(words.nameSuggested, {
     pattern: nameOf(patterns, pattern),
     wearer: nameOf(wearers, wearer),
@@ -51,7 +59,10 @@ const StartForm = ({ wearers, patterns, cloths }: FormProps) => {
   const start = async (event: FormEvent) => {
     event.preventDefault();
     const called = (name ?? suggested).trim() || suggested;
-    const answer = await desk.create('make', newMake(called, wearer, pattern, cloth || null, settings.paper));
+    const answer = await desk.create(
+      'make',
+      newMake(called, wearer, pattern, cloth || null, settings.paper, chosenView),
+    );
     if (answer.kind === 'answer') goTo(pathTo('make', answer.value.id));
     else setTrouble(answer.kind === 'refusal' ? answer.words : (problemWords['web.silent'] ?? null));
   };
@@ -60,6 +71,9 @@ const StartForm = ({ wearers, patterns, cloths }: FormProps) => {
       {trouble && <Trouble words={trouble} />}
       <Select label={words.wearer} value={wearer} options={options(wearers)} onChange={setWearer} />
       <Select label={words.pattern} value={pattern} options={options(patterns)} onChange={setPattern} />
+      {views.length > 1 && (
+        <Select label={webHouseWords.view} value={chosenView} options={options(views)} onChange={setView} />
+      )}
       <Select
         label={words.cloth}
         hint={words.clothHint}
@@ -111,8 +125,8 @@ const NewMake = () => {
           wearers={wearers.value.map(({ id, body }) => ({ id, name: body.name }))}
           cloths={cloths.value.map(({ id, body }) => ({ id, name: body.name }))}
           patterns={[
-            ...house.map((pattern) => ({ id: `house:${pattern.id}`, name: pattern.name })),
-            ...brought.value.map(({ id, body }) => ({ id, name: body.name })),
+            ...house.map(({ id, name, views }) => ({ id: `house:${id}`, name, views })),
+            ...brought.value.map(({ id, body }) => ({ id, name: body.name, views: [] })),
           ]}
         />
       )}

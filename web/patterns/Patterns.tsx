@@ -1,14 +1,16 @@
 import { useId, useState } from 'react';
+import type { HousePattern } from '../../src/drafting/index.ts';
 import { type Pattern, readPatternText } from '../../src/pattern/index.ts';
-import { type ProblemWords, problemWords, webWords } from '../../src/words/index.ts';
+import { type ProblemWords, problemWords, webHouseWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocuments } from '../app/desk-context.ts';
 import { goTo, pathTo } from '../app/router.ts';
-import { useSay } from '../app/settings.tsx';
+import { locale, useSay } from '../app/settings.tsx';
+import { EnvelopeList } from '../envelopes/EnvelopeList.tsx';
 import { Link } from '../parts/Link.tsx';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { useHousePatterns } from './pattern-source.ts';
-import { useLayHousePieces } from './useLayHousePieces.ts';
+import { useLayCollection } from './useLayCollection.ts';
 
 const words = webWords.patterns;
 
@@ -69,29 +71,46 @@ const BringIn = () => {
   );
 };
 
+/** One of the house's patterns: what it is, its sizes, its views and cups. */
+const CollectionItem = ({ pattern }: { pattern: HousePattern }) => {
+  const say = useSay();
+  const { id, name, about, chart, views, cups } = pattern;
+  const sizes = say.words(webHouseWords.forWhom[pattern.for], {
+    first: chart[0]?.id ?? '',
+    last: chart.at(-1)?.id ?? '',
+  });
+  const listed = new Intl.ListFormat(locale, { type: 'conjunction' }).format(
+    views.map((view) => view.name.toLowerCase()),
+  );
+  const facts = [
+    sizes,
+    ...(views.length > 1 ? [say.words(webHouseWords.views, { views: listed })] : []),
+    ...(cups.length > 0
+      ? [say.words(webHouseWords.cups, { least: { mm: Math.min(...cups) }, most: { mm: Math.max(...cups) } })]
+      : []),
+  ];
+  return (
+    <li>
+      <Link to={pathTo('pattern', `house:${id}`)}>{name}</Link>
+      <p>{about}</p>
+      <p className="note">{facts.join('. ')}.</p>
+    </li>
+  );
+};
+
 const Patterns = () => {
   const house = useHousePatterns();
   const asked = useDocuments<Pattern>('pattern');
-  const say = useSay();
-  useLayHousePieces('patterns');
+  useLayCollection(house);
   return (
     <Page title={words.title}>
       <section className="passage" aria-labelledby="house">
-        <h2 id="house">{words.house}</h2>
+        <h2 id="house">{webHouseWords.collection}</h2>
+        <p className="hint">{webHouseWords.collectionAbout}</p>
         {!house && <Waiting what={webWords.shell.opening} />}
         <ul className="plain-list">
           {house?.map((pattern) => (
-            <li key={pattern.id}>
-              <Link to={pathTo('pattern', `house:${pattern.id}`)}>{pattern.name}</Link>
-              <p>{pattern.about}</p>
-              <p className="note">
-                {say.words(words.sizesRange, {
-                  for: words.for[pattern.for],
-                  first: pattern.chart[0]?.id ?? '',
-                  last: pattern.chart.at(-1)?.id ?? '',
-                })}
-              </p>
-            </li>
+            <CollectionItem key={pattern.id} pattern={pattern} />
           ))}
         </ul>
       </section>
@@ -111,6 +130,7 @@ const Patterns = () => {
           </ul>
         )}
       </section>
+      <EnvelopeList />
       <BringIn />
     </Page>
   );

@@ -1,0 +1,50 @@
+import type { FlatSketch } from '../drafting/index.ts';
+import { type Bounds, translation } from '../geometry/index.ts';
+import { drawFlatSketch } from './flat-sketch.ts';
+import { drawingOf, filledMark, groupMark, rectangle, textMark } from './marks.ts';
+import { moveMarks } from './move.ts';
+import { sideBySide } from './side-by-side.ts';
+import type { Drawing, Mark } from './types.ts';
+
+export interface CollectionEntry {
+  readonly id: string;
+  readonly name: string;
+  readonly sketch: FlatSketch;
+}
+
+/** Round each sketch on its paper, mm. */
+const margin = 8;
+
+/** Flat sketches as papers lying side by side, each with its name; each can be pointed at by its id. */
+export const drawCollection = (
+  entries: readonly CollectionEntry[],
+  { label, aspect, textSize }: { readonly label: string; readonly aspect: number; readonly textSize: number },
+): Drawing => {
+  const drawn = entries.map(({ name, sketch }) => drawFlatSketch(sketch, name));
+  const papers = drawn.map(
+    ({ bounds: { minX, minY, maxX, maxY } }): Bounds => ({
+      minX: minX - margin,
+      maxX: maxX + margin,
+      minY: minY - margin,
+      maxY: maxY + margin + 1.6 * textSize,
+    }),
+  );
+  const places = sideBySide(papers, aspect);
+  const marks = entries.flatMap(({ id, name }, index): readonly Mark[] => {
+    const [picture, paper, place] = [drawn[index], papers[index], places[index]];
+    if (!picture || !paper || !place) return [];
+    const named = textMark('words', 'mark', { x: paper.minX + margin, y: paper.maxY - margin }, name, textSize, {
+      weight: 'bold',
+    });
+    const sheet = filledMark(
+      'cut',
+      'paper',
+      rectangle(paper.minX, paper.minY, paper.maxX - paper.minX, paper.maxY - paper.minY),
+    );
+    return moveMarks([groupMark(id, name, [sheet, ...picture.marks.flatMap(ungrouped), named])], translation(place));
+  });
+  return drawingOf(label, marks, margin);
+};
+
+/** The marks of a group without the group: the paper is pointed at, not front and back apart. */
+const ungrouped = (mark: Mark): readonly Mark[] => (mark.kind === 'group' ? mark.marks.flatMap(ungrouped) : [mark]);
