@@ -87,9 +87,13 @@ const textMark = (at: PagePlace, mark: TextMark, fonts: PrintFonts): string => {
 const leaves = (marks: readonly Mark[]): (PathMark | TextMark)[] =>
   marks.flatMap((mark) => (mark.kind === 'group' ? leaves(mark.marks) : [mark]));
 
-/** The operators of one mark, without its layer. */
+/** The operators of one mark, without its layer. Paper is paper already, but for the ground words stand on over lines. */
 const markOperators = (at: PagePlace, mark: PathMark | TextMark, fonts: PrintFonts): string =>
-  mark.ink === 'paper' ? '' : mark.kind === 'path' ? pathMark(at, mark) : textMark(at, mark, fonts);
+  mark.ink === 'paper' && mark.layer !== 'words'
+    ? ''
+    : mark.kind === 'path'
+      ? pathMark(at, mark)
+      : textMark(at, mark, fonts);
 
 /** A sheet's own furniture, in no layer: it is no part of the pattern. */
 export const furnitureOperators = (at: PagePlace, marks: readonly Mark[], fonts: PrintFonts): string =>

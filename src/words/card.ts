@@ -40,6 +40,10 @@ export const cardWords = {
   columns: { measure: '', before: 'before', change: 'change', after: 'after' },
   facts: 'Size {size}',
   factsView: 'Size {size}, view {view}',
+  finishedRow: '{name}: {before} → {after} ({change})',
+  finishedStays: '{name}: {before}, stays',
+  finishedUnknown: '{name}: {change}; what it was is not known',
+  pdfSubject: 'Alteration cards',
   notKnown: 'not known',
   stays: 'stays',
   clothRow: '{layer}, {width} wide{nap}: {old} → {now}',
@@ -171,8 +175,7 @@ export const cardWords = {
     'card.blend-keep': 'Keep its side line down to the level above the one that changes.',
     'card.blend-point':
       'At the {level} mark the line of size {to}. It should lie about {share} from the starting size’s; where it lies elsewhere, go by the printed line.',
-    'card.blend-draw':
-      'Join the marks in one smooth line that leaves the old one without a corner.',
+    'card.blend-draw': 'Join the marks in one smooth line that leaves the old one without a corner.',
     'card.blend-below': 'Below the last mark go on along that size’s line to the hem, and draw the hem to it.',
     'card.blend-mate':
       'Draw front and back alike: lay one on the other at the side and trace the same line where the pattern has it so.',

@@ -5,6 +5,10 @@ export const formatsProblems: ProblemCatalogue = {
     message: 'There is no piece to print.',
     remedy: 'Choose at least one piece of the garment.',
   },
+  'formats.no-cards': {
+    message: 'There is no card to print.',
+    remedy: 'Choose at least one alteration.',
+  },
   'formats.font-unreadable': {
     message: 'The letters to print with cannot be read.',
     remedy: 'Install the program afresh: its font files are damaged or missing.',
@@ -65,5 +69,6 @@ export const formatsWords = {
   made: 'For {make}',
   tileHeader: '{title} · sheet {number} of {count} · frame {step}',
   tileSize: '{width} × {height} mm',
+  cardFoot: '{title} · card {number} of {count}',
   pdfSubject: 'Full-scale sewing pattern. Print at 100 %.',
 } as const;
