@@ -3,9 +3,8 @@ import { millimetresPer } from '../../units/index.ts';
 import { bodyWords } from '../../words/index.ts';
 import { doubtId, type EnvelopeDoubt } from './doubt.ts';
 import { figureMm } from './figures.ts';
-import { fallsAt } from './rising.ts';
 import type { BodyRow, Envelope, Figure } from './types.ts';
-import { unevenIn } from './uneven.ts';
+import { growthOf } from './uneven.ts';
 
 const inch = millimetresPer.in / millimetresPer.cm;
 
@@ -80,19 +79,17 @@ const impossible = (row: BodyRow, index: number, envelope: Envelope): readonly E
   });
 };
 
-const growth = (row: BodyRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] => {
-  const falls = fallsAt(row.figures, envelope.sizes);
-  if (falls) {
-    const figures = [row.figures[falls.before] ?? null, row.figures[falls.at] ?? null];
-    const values = { before: envelope.sizes[falls.before] ?? '' };
-    return [doubt('envelope.doubt-falls', row, index, falls.at, envelope, figures, values)];
-  }
-  return unevenIn(row.figures, envelope.sizes).map(({ at, likely: expected }) => {
-    const figure = row.figures[at] ?? null;
-    const values = { figure: { mm: figureMm(figure) ?? 0 }, likely: { mm: expected } };
-    return doubt('envelope.doubt-uneven', row, index, at, envelope, [figure], values);
+const growth = (row: BodyRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] =>
+  growthOf(row.figures, envelope.sizes, true).map((odd) => {
+    const figure = row.figures[odd.at] ?? null;
+    if (odd.is === 'falls') {
+      const values = { before: envelope.sizes[odd.before] ?? '' };
+      const figures = [row.figures[odd.before] ?? null, figure];
+      return doubt('envelope.doubt-falls', row, index, odd.at, envelope, figures, values);
+    }
+    const values = { figure: { mm: figureMm(figure) ?? 0 }, likely: { mm: odd.likely } };
+    return doubt('envelope.doubt-uneven', row, index, odd.at, envelope, [figure], values);
   });
-};
 
 /** Of two girths of one body the first is the larger; in men's charts the waist may pass the hip. */
 const larger = (envelope: Envelope): readonly (readonly [MeasureId, MeasureId])[] => [
@@ -104,14 +101,14 @@ const larger = (envelope: Envelope): readonly (readonly [MeasureId, MeasureId])[
   ['stature', 'insideLeg'],
 ];
 
-const outOfOrder = (envelope: Envelope): readonly EnvelopeDoubt[] =>
+const outOfOrder = (envelope: Envelope, doubted: Doubted): readonly EnvelopeDoubt[] =>
   larger(envelope).flatMap(([large, small]) => {
     const index = envelope.body.findIndex(({ measure }) => measure === large);
     const [row, other] = [envelope.body[index], envelope.body.find(({ measure }) => measure === small)];
     if (!row || !other) return [];
     const size = row.figures.findIndex((figure, at) => {
       const [one, two] = [figureMm(figure), figureMm(other.figures[at] ?? null)];
-      return one !== null && two !== null && one < two;
+      return one !== null && two !== null && one < two && !doubted(large, at) && !doubted(small, at);
     });
     if (size < 0) return [];
     const figures = [row.figures[size] ?? null, other.figures[size] ?? null];
@@ -127,14 +124,15 @@ const outOfOrder = (envelope: Envelope): readonly EnvelopeDoubt[] =>
 const cupRounding = 13;
 
 /** The size in which bust less upper bust lies farthest from the cup the pattern says it is drafted for. */
-const cup = (envelope: Envelope): readonly EnvelopeDoubt[] => {
+const cup = (envelope: Envelope, doubted: Doubted): readonly EnvelopeDoubt[] => {
   const index = envelope.body.findIndex(({ measure }) => measure === 'bustGirth');
   const [bust, upper] = [envelope.body[index], envelope.body.find(({ measure }) => measure === 'upperBustGirth')];
   const drafted = envelope.draftedCup;
   if (!bust || !upper || drafted === null) return [];
   const cups = bust.figures.flatMap((figure, size) => {
     const [one, two] = [figureMm(figure), figureMm(upper.figures[size] ?? null)];
-    return one === null || two === null ? [] : [{ size, cup: one - two }];
+    const asked = doubted('bustGirth', size) || doubted('upperBustGirth', size);
+    return one === null || two === null || asked ? [] : [{ size, cup: one - two }];
   });
   const [worst] = cups.toSorted((a, b) => Math.abs(b.cup - drafted) - Math.abs(a.cup - drafted));
   if (!worst || Math.abs(worst.cup - drafted) <= cupRounding) return [];
@@ -149,9 +147,25 @@ const rowDoubts = (row: BodyRow, index: number, envelope: Envelope): readonly En
   return found.some(({ where }) => where.size !== null) ? found : [...found, ...growth(row, index, envelope)];
 };
 
+/** Whether a figure of the body chart is doubted for itself: what follows from it is not asked about as well. */
+export type Doubted = (measure: MeasureId, size: number) => boolean;
+
+const allRows = (envelope: Envelope): readonly EnvelopeDoubt[] =>
+  envelope.body.flatMap((row, index) => rowDoubts(row, index, envelope));
+
+const inRows =
+  (doubts: readonly EnvelopeDoubt[], envelope: Envelope): Doubted =>
+  (measure, size) =>
+    doubts.some(
+      ({ where }) =>
+        envelope.body[where.row ?? -1]?.measure === measure && (where.size === null || where.size === size),
+    );
+
+export const doubtedBody = (envelope: Envelope): Doubted => inRows(allRows(envelope), envelope);
+
 /** Doubts about the body chart, and about the cup it is drafted for. */
-export const bodyDoubts = (envelope: Envelope): readonly EnvelopeDoubt[] => [
-  ...envelope.body.flatMap((row, index) => rowDoubts(row, index, envelope)),
-  ...outOfOrder(envelope),
-  ...cup(envelope),
-];
+export const bodyDoubts = (envelope: Envelope): readonly EnvelopeDoubt[] => {
+  const doubts = allRows(envelope);
+  const doubted = inRows(doubts, envelope);
+  return [...doubts, ...outOfOrder(envelope, doubted), ...cup(envelope, doubted)];
+};

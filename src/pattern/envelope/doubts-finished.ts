@@ -2,10 +2,11 @@ import { describeMeasure, type Range } from '../../body/index.ts';
 import { millimetresPer } from '../../units/index.ts';
 import { bodyUnder } from './bodies-of.ts';
 import { doubtId, type EnvelopeDoubt } from './doubt.ts';
+import { type Doubted, doubtedBody } from './doubts-body.ts';
 import { figureMm, finishedOf } from './figures.ts';
-import { fallsAt, growsWithBody } from './rising.ts';
+import { growsWithBody } from './rising.ts';
 import type { Envelope, Figure, FinishedRow } from './types.ts';
-import { unevenIn } from './uneven.ts';
+import { growthOf } from './uneven.ts';
 
 const inch = millimetresPer.in / millimetresPer.cm;
 
@@ -65,12 +66,13 @@ export const leastRound = (body: number, { structure, stretch }: Envelope['cloth
 /** Body and finished girth are each printed to the nearest quarter inch or half centimetre, mm. */
 const printed = 3;
 
-const underBody = (row: FinishedRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] => {
+const underBody = (row: FinishedRow, index: number, envelope: Envelope, doubted: Doubted): readonly EnvelopeDoubt[] => {
   const body = bodyFigures(row, envelope);
   if (!body) return [];
   return row.figures.flatMap((figure, size) => {
     const [mm, under] = [figureMm(figure), figureMm(body[size] ?? null)];
-    if (mm === null || under === null) return [];
+    const measure = bodyUnder[row.of];
+    if (mm === null || under === null || (measure && doubted(measure, size))) return [];
     const least = leastRound(under, envelope.cloth);
     if (mm >= least - printed) return [];
     const code = least === under ? 'envelope.doubt-under-body' : 'envelope.doubt-under-stretch';
@@ -81,19 +83,22 @@ const underBody = (row: FinishedRow, index: number, envelope: Envelope): readonl
 
 const growth = (row: FinishedRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] => {
   if (row.of === 'other') return [];
-  const falls = growsWithBody(row.of) ? fallsAt(row.figures, envelope.sizes) : null;
-  if (falls) {
-    const figures = [row.figures[falls.before] ?? null, row.figures[falls.at] ?? null];
-    return [
-      doubt('envelope.doubt-falls', row, index, falls.at, envelope, figures, {
-        before: envelope.sizes[falls.before] ?? '',
-      }),
-    ];
-  }
-  return unevenIn(row.figures, envelope.sizes).map(({ at, likely }) => {
-    const figure = row.figures[at] ?? null;
-    const values = { figure: { mm: figureMm(figure) ?? 0 }, likely: { mm: likely } };
-    return doubt('envelope.doubt-uneven', row, index, at, envelope, [figure], values);
+  return growthOf(row.figures, envelope.sizes, growsWithBody(row.of)).map((odd) => {
+    const figure = row.figures[odd.at] ?? null;
+    if (odd.is === 'falls') {
+      const values = { before: envelope.sizes[odd.before] ?? '' };
+      return doubt(
+        'envelope.doubt-falls',
+        row,
+        index,
+        odd.at,
+        envelope,
+        [row.figures[odd.before] ?? null, figure],
+        values,
+      );
+    }
+    const values = { figure: { mm: figureMm(figure) ?? 0 }, likely: { mm: odd.likely } };
+    return doubt('envelope.doubt-uneven', row, index, odd.at, envelope, [figure], values);
   });
 };
 
@@ -112,13 +117,13 @@ const hipUnderWaist = (row: FinishedRow, index: number, envelope: Envelope): rea
 };
 
 /** Doubts about the finished measurements. A row in the wrong unit is asked about once, and as nothing else. */
-export const finishedDoubts = (envelope: Envelope): readonly EnvelopeDoubt[] =>
-  envelope.finished.flatMap((row, index) => {
+export const finishedDoubts = (envelope: Envelope): readonly EnvelopeDoubt[] => {
+  const doubted = doubtedBody(envelope);
+  return envelope.finished.flatMap((row, index) => {
     const unit = unitDoubt(row, index, envelope);
     if (unit.length > 0) return unit;
-    return [
-      ...underBody(row, index, envelope),
-      ...growth(row, index, envelope),
-      ...hipUnderWaist(row, index, envelope),
-    ];
+    const own = [...growth(row, index, envelope), ...hipUnderWaist(row, index, envelope)];
+    const under = underBody(row, index, envelope, doubted);
+    return [...under, ...own.filter(({ where }) => !under.some((one) => one.where.size === where.size))];
   });
+};

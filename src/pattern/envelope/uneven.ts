@@ -1,4 +1,5 @@
 import { figureMm } from './figures.ts';
+import { fallsAt } from './rising.ts';
 import { sizeRuns } from './sizes.ts';
 import type { Figure } from './types.ts';
 
@@ -78,5 +79,28 @@ const inRun = (figures: readonly Figure[], run: readonly number[]): Uneven | nul
 };
 
 /** The first figure of a row, in each run of sizes, that does not grow as its neighbours do. */
-export const unevenIn = (figures: readonly Figure[], sizes: readonly string[]): readonly Uneven[] =>
+const unevenIn = (figures: readonly Figure[], sizes: readonly string[]): readonly Uneven[] =>
   sizeRuns(sizes).flatMap((run) => inRun(figures, run) ?? []);
+
+/** How a row fails to grow: from one size to the next it falls, or a figure sits oddly between its neighbours. */
+export type Growth =
+  | { readonly is: 'falls'; readonly before: number; readonly at: number }
+  | ({ readonly is: 'uneven' } & Uneven);
+
+/**
+ * Where a row does not grow as it should. One figure that is far too large makes the next one fall: then it is that
+ * figure which is doubted, if with a likely one in its place nothing falls.
+ */
+export const growthOf = (
+  figures: readonly Figure[],
+  sizes: readonly string[],
+  neverFalls: boolean,
+): readonly Growth[] => {
+  const uneven = unevenIn(figures, sizes).map((one): Growth => ({ is: 'uneven', ...one }));
+  const falls = neverFalls ? fallsAt(figures, sizes) : null;
+  if (!falls) return uneven;
+  const mended = (one: Growth): boolean =>
+    one.is === 'uneven' && fallsAt(figures.with(one.at, one.likely), sizes) === null;
+  const odd = uneven.find(mended);
+  return odd ? [odd] : [{ is: 'falls', ...falls }];
+};
