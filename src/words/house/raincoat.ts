@@ -1,0 +1,123 @@
+import type { HouseWords } from './types.ts';
+
+const unlined = ['unlined'] as const;
+const lined = ['lined'] as const;
+
+export const raincoatWords = {
+  name: 'Child’s raincoat',
+  about:
+    'A hooded raincoat to the middle of the thigh, A-line and roomy over a pullover: dropped shoulder with a low-capped sleeve, three-panel hood with a visor, front zip under a placket with press studs, patch pockets with flaps. Sizes go by stature. The sleeve’s deep hem lets down for two sizes of growth.',
+  views: {
+    unlined: {
+      name: 'Unlined',
+      about: 'Seams bound or taped inside; the zip and the neck neatened by facings.',
+    },
+    lined: {
+      name: 'Lined',
+      about: 'Body, sleeves and hood lined with cotton jersey; the lining hangs free at the hem.',
+    },
+  },
+  pieces: {
+    front: 'Front',
+    back: 'Back',
+    sleeve: 'Sleeve',
+    'hood-side': 'Hood side',
+    'hood-centre': 'Hood centre strip',
+    'front-facing': 'Front facing',
+    'back-facing': 'Back neck facing',
+    placket: 'Placket',
+    pocket: 'Pocket',
+    'pocket-flap': 'Pocket flap',
+    'lining-front': 'Front lining',
+    'lining-back': 'Back lining',
+    'lining-sleeve': 'Sleeve lining',
+  },
+  work: [
+    {
+      do: 'prepare',
+      text: 'Try needle, stitch (3 mm or longer) and iron on a scrap: coated cloth keeps every needle hole and may melt. Clips within the allowances instead of pins. Transfer notches, pocket lines and elastic notches with chalk or thread, not a wheel.',
+    },
+    { do: 'prepare', text: 'Fuse or baste interfacing to one half of the placket and to one layer of each flap.' },
+    {
+      do: 'sew',
+      text: 'Join the flaps in pairs round their outer edge, clip the curves, turn, topstitch. Hem the pockets’ tops, turn in their sides and stitch them to the fronts on their lines; each flap above its pocket. Set a stud through flap and pocket.',
+    },
+    {
+      do: 'sew',
+      text: 'Fold the placket along its length, close its ends, turn and topstitch. Baste it to the front edge of the side that closes over.',
+    },
+    {
+      do: 'sew',
+      text: 'Join the shoulders, press towards the back and fell. Reflective tape, if wanted, now, on the marked lines of back and sleeves.',
+    },
+    {
+      do: 'sew',
+      text: 'Set the sleeves in flat: one notch in front, two behind. Turn the seam to the body and topstitch.',
+    },
+    {
+      do: 'sew',
+      text: 'Join each side and sleeve in one seam. Bind the edges as you go, or tape the seams inside once all are sewn.',
+      views: unlined,
+    },
+    { do: 'sew', text: 'Join each side and sleeve in one seam.', views: lined },
+    {
+      do: 'press',
+      text: 'Press with fingers, a clapper or a cool iron under a cloth, on a scrap first: coatings soften and stick. Air the room if the coating smells.',
+    },
+    {
+      do: 'sew',
+      text: 'Sew the hood’s strip to both sides, seam to visor side and to the nape. Topstitch the seams towards the strip.',
+    },
+    {
+      do: 'sew',
+      text: 'Hem the hood’s opening, and run the elastic through the hem between its notches: stretched to about a fifth more than it is long, both ends stitched down fast and covered. No cord and no free ends.',
+      views: unlined,
+    },
+    {
+      do: 'sew',
+      text: 'Make up the hood’s lining, sew it to the opening edge, turn, and stitch a casing for the elastic between its notches: both ends stitched down fast and covered. No cord and no free ends.',
+      views: lined,
+    },
+    {
+      do: 'try-on',
+      text: 'Over a pullover, hood pinned on: arms up and forward, sit, turn the head. The hood must turn with the face and not cover an eye; neck, sleeves and length free.',
+    },
+    {
+      do: 'sew',
+      text: 'Baste the hood to the neck, centre front to centre front, notches at the shoulders. Baste the zip to both fronts, teeth towards the coat, its slider at the neck.',
+    },
+    { do: 'sew', text: 'Join the facings at the shoulders and bind their outer edge.', views: unlined },
+    {
+      do: 'sew',
+      text: 'Make up the lining, pleat at the centre back, and join it to the facings.',
+      views: lined,
+    },
+    {
+      do: 'sew',
+      text: 'Lay the facings right sides together with the coat and stitch front edges and neck in one, through zip, placket and hood. Grade, clip the neck, turn, and topstitch, leaving a guard of facing behind the slider at the chin.',
+    },
+    {
+      do: 'finish',
+      text: 'Turn the sleeve hems back to the inside in full, 70 mm deep, and catch them with one row of long stitches: let down, they give two sizes more. Hem the coat level.',
+    },
+    {
+      do: 'finish',
+      text: 'Hem the lining 15 mm shorter than the coat and catch its sleeves to the turned-up hems.',
+      views: lined,
+    },
+    {
+      do: 'finish',
+      text: 'Set the placket’s studs through both layers and a scrap of interfacing, and pull each hard to see that it holds. Tape the seams, if they are to be taped.',
+    },
+    {
+      do: 'try-on',
+      text: 'Let the child close and open it alone, and run in it. Nothing may hang below the hem or catch.',
+    },
+  ],
+  cautions: [
+    'No cords, drawstrings or ties at hood or neck: they catch and strangle. Under seven years of age there are to be none there at all, and to fourteen no free ends, and nothing may trail below the hem (as EN 14682 has it). Check the law and guidance where you live.',
+    'Small parts are swallowed: set press studs through several layers and test each by a hard pull, above all for a child under three, and leave off beads, bobbles and cord stops. Check the law and guidance where you live.',
+    'Elastic at the hood lies easily on the face: it must hold the hood, not press. A hood that catches should pull off or give; do not sew one for climbing frames.',
+    'Coated cloth keeps water out and air too: it is no sleeping clothes, and burns or melts near flame. Iron and bonding tape give off fumes: air the room.',
+  ],
+} as const satisfies HouseWords;
