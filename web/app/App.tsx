@@ -17,6 +17,7 @@ const parts = {
   WearerPage: () => import('../wearers/WearerPage.tsx'),
   Patterns: () => import('../patterns/Patterns.tsx'),
   PatternPage: () => import('../patterns/PatternPage.tsx'),
+  EnvelopePage: () => import('../envelopes/EnvelopePage.tsx'),
   Cloths: () => import('../cloths/Cloths.tsx'),
   ClothPage: () => import('../cloths/ClothPage.tsx'),
   NewMake: () => import('../makes/NewMake.tsx'),
@@ -29,6 +30,7 @@ const Wearers = lazy(parts.Wearers);
 const WearerPage = lazy(parts.WearerPage);
 const Patterns = lazy(parts.Patterns);
 const PatternPage = lazy(parts.PatternPage);
+const EnvelopePage = lazy(parts.EnvelopePage);
 const Cloths = lazy(parts.Cloths);
 const ClothPage = lazy(parts.ClothPage);
 const NewMake = lazy(parts.NewMake);
@@ -62,6 +64,8 @@ const pageOf = (route: Route): ReactNode => {
       return <Patterns />;
     case 'pattern':
       return <PatternPage id={route.id} key={route.id} />;
+    case 'envelope':
+      return <EnvelopePage id={route.id} key={route.id} />;
     case 'cloths':
       return <Cloths />;
     case 'cloth':

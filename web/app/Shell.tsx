@@ -15,7 +15,7 @@ const words = webWords.shell;
 const places = [
   { to: '/', name: words.table, pages: ['home', 'make', 'make-new'] },
   { to: '/wearers', name: words.wearers, pages: ['wearers', 'wearer'] },
-  { to: '/patterns', name: words.patterns, pages: ['patterns', 'pattern'] },
+  { to: '/patterns', name: words.patterns, pages: ['patterns', 'pattern', 'envelope'] },
   { to: '/cloth', name: words.cloths, pages: ['cloths', 'cloth'] },
 ] as const satisfies readonly { to: string; name: string; pages: readonly Route['page'][] }[];
 

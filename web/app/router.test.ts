@@ -14,7 +14,7 @@ describe('addresses', () => {
 
   it('carry any id there and back', () => {
     for (const id of ['house:blouse', 'a b', 'ä/ö?#', '%']) {
-      for (const page of ['wearer', 'pattern', 'cloth', 'make'] as const) {
+      for (const page of ['wearer', 'pattern', 'envelope', 'cloth', 'make'] as const) {
         expect(routeOf(pathTo(page, id))).toEqual({ page, id });
       }
     }

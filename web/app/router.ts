@@ -7,15 +7,20 @@ export type Route =
   | { readonly page: 'wearer'; readonly id: string }
   | { readonly page: 'patterns' }
   | { readonly page: 'pattern'; readonly id: string }
+  | { readonly page: 'envelope'; readonly id: string }
   | { readonly page: 'cloths' }
   | { readonly page: 'cloth'; readonly id: string }
   | { readonly page: 'make-new' }
   | { readonly page: 'make'; readonly id: string }
   | { readonly page: 'nowhere' };
 
-const onePage: Readonly<Record<string, 'wearer' | 'pattern' | 'cloth' | 'make'>> = {
+/** Pages that are about one document. */
+export type DocumentPage = 'wearer' | 'pattern' | 'envelope' | 'cloth' | 'make';
+
+const onePage: Readonly<Record<string, DocumentPage>> = {
   wearers: 'wearer',
   patterns: 'pattern',
+  envelopes: 'envelope',
   cloth: 'cloth',
   makes: 'make',
 };
@@ -48,7 +53,7 @@ export const routeOf = (pathname: string): Route => {
 };
 
 /** The address of a document's page. */
-export const pathTo = (page: 'wearer' | 'pattern' | 'cloth' | 'make', id: string): string => {
+export const pathTo = (page: DocumentPage, id: string): string => {
   const place = Object.entries(onePage).find(([, name]) => name === page)?.[0] ?? '';
   return `/${place}/${encodeURIComponent(id)}`;
 };

@@ -45,6 +45,7 @@ const Surface = ({ laid, view, screen }: SurfaceProps) => (
       style={{ '--px': 1 / view.scale } as CSSProperties}
     >
       {laid.onSheet && <Sheet laid={laid} />}
+      {laid.photograph && <image className="photograph" x={0} y={0} {...laid.photograph} />}
       <g className={laid.onSheet ? 'on-sheet' : undefined}>
         <Marks marks={laid.drawing.marks} scale={view.scale} picked={laid.picked} onPick={laid.onPick} />
       </g>

@@ -7,6 +7,8 @@ export interface Laid {
   readonly drawing: Drawing;
   /** Names what is shown: the table fits its drawing again only when this changes. */
   readonly subject: string;
+  /** A photograph that lies under the drawing, `width` by `height` mm from its origin. */
+  readonly photograph?: { readonly href: string; readonly width: number; readonly height: number };
   /** True when the drawing is a chart or note and wants a sheet of paper under it. */
   readonly onSheet?: boolean;
   /** The thing pointed at, and what to do when another is. */

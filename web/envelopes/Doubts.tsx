@@ -1,0 +1,72 @@
+import { type EnvelopeDoubt, keepDoubt } from '../../src/pattern/index.ts';
+import { envelopePageWords } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
+import { useEnvelope } from './envelope-context.ts';
+
+const words = envelopePageWords.doubts;
+
+interface DoubtWordsProps {
+  readonly id: string;
+  readonly doubt: EnvelopeDoubt;
+  /** The row or field it is about, for those who hear the verbs without seeing where they stand. */
+  readonly where: string;
+  readonly onCorrect: () => void;
+}
+
+/** One doubt beside what it is about, with its two answers. */
+export const DoubtWords = ({ id, doubt, where, onCorrect }: DoubtWordsProps) => {
+  const say = useSay();
+  const { change } = useEnvelope();
+  const { message, remedy } = say.problem(doubt);
+  return (
+    <div className="field-trouble doubt">
+      <p id={id}>
+        <strong>{message}</strong> {remedy}
+      </p>
+      <div className="verbs">
+        <button
+          type="button"
+          className="verb"
+          aria-label={say.words(words.keepOf, { where })}
+          aria-describedby={id}
+          onClick={() => change((before) => keepDoubt(before, doubt.id), `keep ${doubt.id}`)}
+        >
+          {words.keep}
+        </button>
+        <button
+          type="button"
+          className="verb"
+          aria-label={say.words(words.correctOf, { where })}
+          aria-describedby={id}
+          onClick={onCorrect}
+        >
+          {words.correct}
+        </button>
+      </div>
+    </div>
+  );
+};
+
+/** How many doubts stand open, and asking again about those that were answered. */
+export const DoubtsSaid = () => {
+  const say = useSay();
+  const { envelope, doubts, change } = useEnvelope();
+  const count = doubts.length;
+  return (
+    <div className="stack doubts-said">
+      <p role="status">
+        {count === 0 ? words.none : count === 1 ? words.one : say.words(words.some, { count })}
+        {count > 0 && '.'}
+      </p>
+      {envelope.kept.length > 0 && (
+        <button
+          type="button"
+          className="verb verb-quiet"
+          onClick={() => change((before) => ({ ...before, kept: [] }), 'ask again')}
+        >
+          {say.words(words.kept, { count: envelope.kept.length })}
+        </button>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,40 @@
+import { useMemo } from 'react';
+import { envelopePageWords, fill } from '../../src/words/index.ts';
+import { useCurrentPassage } from '../makes/Passages.tsx';
+import { type Laid, useLay } from '../parts/table/laid.ts';
+import { drawBodyChart, drawFinishedChart } from './chart-picture.ts';
+import { drawClothNeeded } from './cloth-picture.ts';
+import { useEnvelope } from './envelope-context.ts';
+import { drawFlatGuide } from './flat-picture.ts';
+import { useLaidPhotograph } from './photograph.ts';
+
+const words = envelopePageWords.picture;
+
+/** What lies on the table while a passage of the envelope is read or worked in. */
+export const useLayEnvelope = (): void => {
+  const { id, envelope, wearer, photograph, measuring } = useEnvelope();
+  const passage = useCurrentPassage();
+  const shown = photograph ?? (passage === 'photographs' ? (envelope.photographs[0] ?? null) : null);
+  const number = shown === null ? 0 : envelope.photographs.indexOf(shown) + 1;
+  const laidPhotograph = useLaidPhotograph(
+    number > 0 ? shown : null,
+    fill(words.photograph, { number, name: envelope.name }, 'cm'),
+  );
+  const tape = useMemo((): Laid | null => {
+    const drawing = measuring === null || passage !== 'finished' ? null : drawFlatGuide(measuring, envelope.kind);
+    return drawing && { drawing, subject: `tape ${measuring}` };
+  }, [measuring, passage, envelope.kind]);
+  const chart = useMemo((): Laid | null => {
+    const middle = envelope.sizes[Math.floor(envelope.sizes.length / 2)] ?? '';
+    const drawing =
+      (passage === 'cloth' ? drawClothNeeded(envelope, middle) : null) ??
+      (passage === 'finished' ? drawFinishedChart(envelope, wearer) : null) ??
+      drawBodyChart(envelope, wearer) ??
+      drawFinishedChart(envelope, wearer) ??
+      drawClothNeeded(envelope, middle);
+    if (!drawing) return null;
+    const kind = passage === 'cloth' || passage === 'finished' ? passage : 'body';
+    return { drawing, subject: `envelope ${id} ${kind}`, onSheet: kind !== 'cloth' };
+  }, [id, envelope, wearer, passage]);
+  useLay(tape ?? laidPhotograph ?? chart);
+};
