@@ -50,6 +50,10 @@ export const draftingProblems: ProblemCatalogue = {
       'A neckline of {neckline}, which the head needs to pass its band, is more than this neck and shoulder have room for.',
     remedy: 'Measure head, base of the neck and shoulder length again.',
   },
+  'drafting.legs-cannot-walk': {
+    message: 'Front and back leg cannot be drawn to one length with these measures.',
+    remedy: 'Look at hip, thigh, knee and inside leg again; one of them does not go with the others.',
+  },
   'drafting.no-such-level': {
     message: 'This pattern has no ease at “{level}”.',
     remedy: 'Give ease at one of these: {levels}.',

@@ -1,0 +1,164 @@
+import {
+  type Cubic,
+  type Line,
+  line,
+  type Point,
+  pathLength,
+  pathPointAtLength,
+  splitSegment,
+} from '../geometry/index.ts';
+import { fallingCurve, parameterAtHeight, sideAt } from './side-seam.ts';
+import { solveBetween } from './solve.ts';
+
+/** A number for the front leg and one for the back. */
+export interface FrontBack<Value = number> {
+  readonly front: Value;
+  readonly back: Value;
+}
+
+/**
+ * Where a pair of legs passes, mm. Heights from the waist at the side, y down; widths of one leg. Below the hip nothing
+ * depends on what is above it, so trousers and dungarees share it.
+ */
+export interface LegFrame {
+  /** From the seat or centre-front seam to the side, at the hip. */
+  readonly hip: FrontBack;
+  readonly hipLevel: number;
+  /** Height of the front crotch point; the back's lies lower by what makes the inside legs walk. */
+  readonly crotchLevel: number;
+  readonly kneeLevel: number;
+  readonly hemLevel: number;
+  /** How far each crotch point stands out beyond the seam at the hip. */
+  readonly fork: FrontBack;
+  /** Half the width at knee and hem: the crease halves them. */
+  readonly kneeHalf: FrontBack;
+  readonly hemHalf: FrontBack;
+  /** How much shorter the back inside leg is above the knee; it is stretched on to the front's. */
+  readonly stretch: number;
+  /** Below the knee: straight, or a curve that leaves the knee and meets the hem along the grain. */
+  readonly lower: 'straight' | 'curved';
+}
+
+/** One leg from hip to hem, its seams drawn downward. The hip seam lies at x = 0, the side to the right. */
+export interface Leg {
+  /** The crease, which is the grain: it halves the leg at knee and hem. */
+  readonly crease: number;
+  readonly hipLevel: number;
+  readonly crotchPoint: Point;
+  /** Hip to knee, knee to hem. */
+  readonly side: readonly [Cubic, Cubic | Line];
+  /** Crotch point to knee, knee to hem. */
+  readonly inside: readonly [Cubic, Cubic | Line];
+  /** Across the thigh, from inside to side: as far below the crotch along front and back inside leg. */
+  readonly thigh: readonly [Point, Point];
+}
+
+/**
+ * The back leg stands further from its crease at the side than the front by this share of what its fork is wider: its
+ * extra width goes on both sides of the crease.
+ */
+const backSideShift = 0.35;
+
+/** The thigh is measured this far below the crotch, mm, where it is fullest and a tape passes. */
+export const thighBelow = 30;
+
+/** The lowest the back crotch point may come below the front's, mm. */
+const lowestBack = 120;
+
+/** How finely lengths are found, mm. */
+const fine = 1e-6;
+
+const kneeSlope = ({ kneeLevel, hemLevel, lower }: LegFrame, knee: number, hem: number): number =>
+  lower === 'straight' ? (hem - knee) / (hemLevel - kneeLevel) : 0;
+
+const belowKnee = (frame: LegFrame, knee: number, hem: number): Cubic | Line => {
+  const from: Point = { x: knee, y: frame.kneeLevel };
+  const to: Point = { x: hem, y: frame.hemLevel };
+  return frame.lower === 'straight'
+    ? line(from, to)
+    : fallingCurve(from, to, 0, (0.75 * (hem - knee)) / (to.y - from.y));
+};
+
+/**
+ * Hip to knee at the side: along the grain over the fullest hip, a little hollow above the knee, running on into the
+ * lower leg.
+ */
+const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number, hem: number): Cubic =>
+  fallingCurve(hip, { x: knee, y: frame.kneeLevel }, 0, kneeSlope(frame, knee, hem));
+
+/**
+ * Crotch point to knee: hollowed, without a bend the other way. A cubic of mean slope m that ends in slope b is hollow
+ * throughout while it begins between (3m − b) / 2 and 3m − 2b; it is begun a little above the least, so that it is
+ * bent evenly down the thigh.
+ */
+const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number, hem: number): Cubic => {
+  const mean = (knee - fork.x) / (frame.kneeLevel - fork.y);
+  const end = kneeSlope(frame, knee, hem);
+  const begin = (3 * mean - end) / 2 + 0.12 * (mean - end);
+  return fallingCurve(fork, { x: knee, y: frame.kneeLevel }, begin, end);
+};
+
+const frontLeg = (frame: LegFrame): Leg => {
+  const { hip, fork, kneeHalf, hemHalf, hipLevel } = frame;
+  const crease = (hip.front - fork.front) / 2;
+  const crotchPoint: Point = { x: -fork.front, y: frame.crotchLevel };
+  const [kneeIn, kneeOut] = [crease - kneeHalf.front, crease + kneeHalf.front];
+  const [hemIn, hemOut] = [crease - hemHalf.front, crease + hemHalf.front];
+  const side = [
+    sideAboveKnee(frame, { x: hip.front, y: hipLevel }, kneeOut, hemOut),
+    belowKnee(frame, kneeOut, hemOut),
+  ] as const;
+  const inside = [insideAboveKnee(frame, crotchPoint, kneeIn, hemIn), belowKnee(frame, kneeIn, hemIn)] as const;
+  const thigh = frame.crotchLevel + thighBelow;
+  return { crease, hipLevel, crotchPoint, side, inside, thigh: [sideAt(inside, thigh), sideAt(side, thigh)] };
+};
+
+/**
+ * The back leg, drawn to the front: its side seam is as long, hip to knee, for its hip line lies lower by what its
+ * slant is longer; its crotch point is lowered until its inside leg is as long as the front's less the stretch. Null
+ * where neither can be.
+ */
+const backLeg = (frame: LegFrame, front: Leg): Leg | null => {
+  const { hip, fork, kneeHalf, hemHalf } = frame;
+  const frontShift = front.side[0].from.x - front.side[0].to.x;
+  const crease = hip.back - kneeHalf.back - frontShift - backSideShift * (fork.back - fork.front);
+  const [kneeIn, kneeOut] = [crease - kneeHalf.back, crease + kneeHalf.back];
+  const [hemIn, hemOut] = [crease - hemHalf.back, crease + hemHalf.back];
+  const sideFrom = (drop: number): Cubic =>
+    sideAboveKnee(frame, { x: hip.back, y: frame.hipLevel + drop }, kneeOut, hemOut);
+  const sideLength = pathLength([front.side[0]]);
+  const drop = solveBetween((tried) => pathLength([sideFrom(tried)]) - sideLength, -30, 30, fine);
+  const insideFrom = (low: number): Cubic =>
+    insideAboveKnee(frame, { x: -fork.back, y: frame.crotchLevel + low }, kneeIn, hemIn);
+  const insideLength = pathLength([front.inside[0]]) - frame.stretch;
+  const low = solveBetween((tried) => pathLength([insideFrom(tried)]) - insideLength, -30, lowestBack, fine);
+  if (drop === null || low === null) return null;
+  const side = [sideFrom(drop), belowKnee(frame, kneeOut, hemOut)] as const;
+  const inside = [insideFrom(low), belowKnee(frame, kneeIn, hemIn)] as const;
+  const along = ([above]: Leg['side'], y: number): number =>
+    pathLength([splitSegment(above, parameterAtHeight(above, y))[0]]);
+  const thigh = frame.crotchLevel + thighBelow;
+  return {
+    crease,
+    hipLevel: frame.hipLevel + drop,
+    crotchPoint: inside[0].from,
+    side,
+    inside,
+    thigh: [pathPointAtLength(inside, along(front.inside, thigh)), pathPointAtLength(side, along(front.side, thigh))],
+  };
+};
+
+/**
+ * Front and back leg from hip to hem.
+ *
+ * 1. The front's crease halves it at the crotch line, and so at knee and hem.
+ * 2. The back is wider all the way. Its side seam is the front's length, its inside leg above the knee the front's less
+ *    the stretch (stretched there so that cloth is spared under the seat), below the knee both are equal.
+ *
+ * Trouser construction as taught in manuals of metric pattern cutting. Null where the legs cannot be made to walk.
+ */
+export const draftLegs = (frame: LegFrame): FrontBack<Leg> | null => {
+  const front = frontLeg(frame);
+  const back = backLeg(frame, front);
+  return back === null ? null : { front, back };
+};
