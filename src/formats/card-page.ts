@@ -26,8 +26,8 @@ const titleSize = 6.4;
 const amountSize = 4.6;
 const amountLeading = 5.8;
 const gap = 7;
-/** Words beside a drawing want a column at least this wide. */
-const leastBeside = 52;
+/** A column of words is at least this wide. */
+const leastColumn = 64;
 
 /** Scales a drawing is made at, the largest first: round ones, which a person can reckon with. */
 const scales = [4, 5, 6, 8, 10, 12, 15, 20, 25] as const;
@@ -45,7 +45,9 @@ const headMarks = (said: SaidCard, width: number, textWidth: TextWidth) => {
   put(said.of, textSize, leading * 1.2, 'regular');
   put(said.purpose, textSize, leading, 'regular');
   y += leading * 0.6;
-  for (const amount of said.amounts) put(amount, amountSize, amountLeading, 'bold');
+  const [amount, ...others] = said.amounts;
+  if (amount) put(amount, amountSize, amountLeading, 'bold');
+  for (const other of others) put(other, amountSize, amountLeading, 'regular');
   return { marks, height: y };
 };
 
@@ -70,82 +72,83 @@ const section = (heading: string, texts: readonly string[], numbered = false): r
         ),
       ];
 
-/** One card on paper `width` by `height` mm, its top left at 0, 0: as large a drawing as leaves room for every word. */
+/**
+ * One card on paper `width` by `height` mm, its top left at 0, 0: as large a drawing as leaves room for every word,
+ * above the words or at the head of their first column.
+ */
 export const cardPage = (card: Card, width: number, height: number, style: CardPageStyle): CardPage => {
   const said = sayCard(card, style.unit, style.locale);
-  const layouts = card.picture
-    ? scales.flatMap((scale) => layout(card, said, scale, width, height, style) ?? [])
-    : [undrawn(said, width, height, style)];
-  return layouts.find(({ sheets }) => sheets.length === 1) ?? (layouts.at(-1) as CardPage);
+  const laidOut = { card, said, width, height, style };
+  let last: CardPage | null = null;
+  for (const scale of card.picture ? scales : []) {
+    for (const page of drawnAt(laidOut, scale)) {
+      if (page.sheets.length === 1) return page;
+      last = page;
+    }
+  }
+  return last ?? undrawn(said, width, height, style);
 };
 
-const drawingNote = (said: SaidCard, scale: number | null, { unit, locale }: CardPageStyle): string =>
-  scale === null ? said.drawing : [said.drawing, fill(words.scale, { scale: String(scale) }, unit, locale)].join(' ');
+const drawingNote = (said: SaidCard, scale: number, { unit, locale }: CardPageStyle): string =>
+  [said.drawing, fill(words.scale, { scale: String(scale) }, unit, locale)].join(' ');
 
-/** Null where the drawing at that scale is wider than the paper. */
-const layout = (
-  card: Card,
-  said: SaidCard,
-  scale: number,
-  width: number,
-  height: number,
-  style: CardPageStyle,
-): CardPage | null => {
+interface LaidOut {
+  readonly card: Card;
+  readonly said: SaidCard;
+  readonly width: number;
+  readonly height: number;
+  readonly style: CardPageStyle;
+}
+
+/** Both ways to lay a card out with its drawing at a scale, as far as the paper is wide enough for them. */
+const drawnAt = (laidOut: LaidOut, scale: number): readonly CardPage[] => {
+  const { card, said, width, height, style } = laidOut;
   const drawing = drawCard(card, {
     unit: style.unit,
     locale: style.locale,
     textSize: textSize * scale,
     textWidth: style.textWidth,
   });
-  if (!drawing) return null;
+  if (!drawing) return [];
   const { minX, minY, maxX, maxY } = drawing.bounds;
   const [wide, high] = [(maxX - minX) / scale, (maxY - minY) / scale];
-  if (wide > width) return null;
   const head = headMarks(said, width, style.textWidth);
-  const top = head.height + 4;
+  const top = head.height + 3;
+  if (wide > width || top + high > height) return [];
   const placed = moveMarks(
     moveMarks(moveMarks(drawing.marks, translation({ x: -minX, y: -minY })), scaling(1 / scale)),
     translation({ x: 0, y: top }),
   );
   const flowStyle: FlowStyle = { size: textSize, leading, textWidth: style.textWidth };
-  const left = wide + gap;
-  const note = drawingNote(said, scale, style);
-  const besideItems = [
-    ...section(words.headings.finished, finishedText(said, style)),
-    ...section(words.headings.cloth, [...said.cloth, said.clothSaid]),
+  const items = itemsOf(said, style);
+  const noteUnder = (noteWidth: number) =>
+    wrap(drawingNote(said, scale, style), noteWidth, textSize, style.textWidth).map((text, index) =>
+      textMark('words', 'mark', { x: 0, y: top + high + 2 + textSize + index * leading }, text, textSize),
+    );
+  const sheet = (note: readonly Mark[], left: number, rightTop: number): CardPage => {
+    const under = top + high + 2 + note.length * leading + 3;
+    const columns = {
+      left: { left: 0, top: under, width: left },
+      right: { left: left + gap, top: Math.max(rightTop, 0) || under, width: width - left - gap },
+    };
+    const first = [...head.marks, ...placed, ...note];
+    return { sheets: withFirst(first, wordColumns(items, columns, width, height, flowStyle)), scale };
+  };
+  const left = Math.max(wide, leastColumn);
+  return [
+    sheet(noteUnder(width), (width - gap) / 2, 0),
+    ...(width - left - gap >= leastColumn ? [sheet(noteUnder(left), left, top)] : []),
   ];
-  const beside =
-    width - left < leastBeside
-      ? []
-      : flow([...besideItems, ...section(words.headings.drawing, [note])], flowStyle, () => ({
-          left,
-          top,
-          width: width - left,
-          bottom: top + high,
-        }));
-  const fits = beside.length === 1;
-  const under = top + high + 2;
-  const noteLines = fits ? [] : wrap(note, width, textSize, style.textWidth);
-  const noteMarks = noteLines.map((text, index) =>
-    textMark('words', 'mark', { x: 0, y: under + textSize + index * leading }, text, textSize),
-  );
-  const from = under + noteLines.length * leading + 3;
-  const columns = wordColumns(said, fits ? [] : besideItems, from, width, height, flowStyle);
-  if (from > height / 1.4) return null;
-  const first = [...head.marks, ...placed, ...noteMarks, ...(fits ? (beside[0]?.marks ?? []) : [])];
-  return { sheets: withFirst(first, columns), scale };
 };
 
 const undrawn = (said: SaidCard, width: number, height: number, style: CardPageStyle): CardPage => {
   const head = headMarks(said, width, style.textWidth);
   const flowStyle: FlowStyle = { size: textSize, leading, textWidth: style.textWidth };
-  const more = [
-    ...section(words.headings.finished, finishedText(said, style)),
-    ...section(words.headings.cloth, [...said.cloth, said.clothSaid]),
-    ...section(words.headings.drawing, [said.drawing]),
-  ];
-  const columns = wordColumns(said, more, head.height + 4, width, height, flowStyle);
-  return { sheets: withFirst(head.marks, columns), scale: null };
+  const wide = (width - gap) / 2;
+  const top = head.height + 4;
+  const columns = { left: { left: 0, top, width: wide }, right: { left: wide + gap, top, width: wide } };
+  const items = [...itemsOf(said, style), ...section(words.headings.drawing, [said.drawing])];
+  return { sheets: withFirst(head.marks, wordColumns(items, columns, width, height, flowStyle)), scale: null };
 };
 
 const withFirst = (first: readonly Mark[], sheets: readonly (readonly Mark[])[]): readonly (readonly Mark[])[] => [
@@ -153,36 +156,50 @@ const withFirst = (first: readonly Mark[], sheets: readonly (readonly Mark[])[])
   ...sheets.slice(1),
 ];
 
-/** The words in two columns, as even as they can be, on to further sheets where one is full. */
+const itemsOf = (said: SaidCard, style: CardPageStyle): readonly FlowItem[] => [
+  ...section(words.headings.where, said.where),
+  ...section(words.headings.steps, said.steps, true),
+  ...section(words.headings.follows, said.follows),
+  ...section(words.headings.holds, said.holds),
+  ...section(words.headings.cautions, said.cautions),
+  ...section(words.headings.finished, finishedText(said, style)),
+  ...section(words.headings.cloth, [...said.cloth, said.clothSaid]),
+];
+
+type ColumnHead = Omit<Column, 'bottom'>;
+
+/** The words in two columns that end as high as they can, on to further sheets where one is full. */
 const wordColumns = (
-  said: SaidCard,
-  more: readonly FlowItem[],
-  top: number,
+  items: readonly FlowItem[],
+  { left, right }: { readonly left: ColumnHead; readonly right: ColumnHead },
   width: number,
   height: number,
   style: FlowStyle,
 ): readonly (readonly Mark[])[] => {
-  const items = [
-    ...section(words.headings.where, said.where),
-    ...section(words.headings.steps, said.steps, true),
-    ...section(words.headings.follows, said.follows),
-    ...section(words.headings.holds, said.holds),
-    ...section(words.headings.cautions, said.cautions),
-    ...more,
-  ];
-  const wide = (width - gap) / 2;
+  const half = (width - gap) / 2;
   const columnAt =
     (bottom: number) =>
-    (index: number): Column => ({
-      left: index % 2 === 0 ? 0 : wide + gap,
-      top: index < 2 ? top : 0,
-      width: wide,
-      bottom: index < 2 ? bottom : height,
-    });
-  // The shortest pair of columns that holds every word; both to the foot where none does.
-  for (let bottom = top + 20; bottom < height; bottom += style.leading) {
+    (index: number): Column => {
+      if (index === 0) return { ...left, bottom };
+      if (index === 1) return { ...right, bottom };
+      return { left: index % 2 === 0 ? 0 : half + gap, top: 0, width: half, bottom: height };
+    };
+  const inTwo = (bottom: number) => {
     const columns = flow(items, style, columnAt(bottom));
-    if (columns.length <= 2) return [columns.flatMap(({ marks }) => marks)];
+    return columns.length <= 2 ? [columns.flatMap(({ marks }) => marks)] : null;
+  };
+  const lines = (from: number, to: number) => Math.floor((to - from) / style.leading);
+  const whole = inTwo(height);
+  if (whole) {
+    // By halves to the highest foot that still holds every word.
+    let [short, long, found] = [0, lines(left.top, height), whole];
+    while (long - short > 1) {
+      const middle = Math.floor((short + long) / 2);
+      const tried = inTwo(left.top + middle * style.leading);
+      if (tried) [long, found] = [middle, tried];
+      else short = middle;
+    }
+    return found;
   }
   const columns = flow(items, style, columnAt(height));
   return Array.from({ length: Math.ceil(columns.length / 2) }, (_, sheet) =>

@@ -75,13 +75,16 @@ export const flow = (
   };
   open();
   items.forEach((item, index) => {
-    const block = blockOf(item, column.width, style);
+    let block = blockOf(item, column.width, style);
     const first = y === column.top;
     const gap = item.kind === 'heading' && !first ? headingGap : 0;
     const next = items[index + 1];
     const followed = item.kind === 'heading' && next ? blockOf(next, column.width, style).length * style.leading : 0;
-    if (!first && y + gap + block.length * style.leading + followed > column.bottom) open();
-    else y += gap;
+    if (!first && y + gap + block.length * style.leading + followed > column.bottom) {
+      open();
+      // The next column may be of another width.
+      block = blockOf(item, column.width, style);
+    } else y += gap;
     for (const line of block) {
       if (y + style.leading > column.bottom) open();
       columns[columns.length - 1]?.marks.push(...line(column.left, y + style.size));

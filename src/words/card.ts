@@ -53,11 +53,11 @@ export const cardWords = {
   drawnOwnSize:
     'Drawn to scale on our own {house} in its nearest size: your tissue has other lines, and the amounts are the same.',
   notDrawn: 'Not drawn: {why}',
-  scale: 'Drawn at 1:{scale}',
-  cutHere: 'Before: cut along the red lines',
-  foldHere: 'Before: fold along the red lines',
-  nestHere: 'Before: the sizes it runs to, thin',
-  afterwards: 'After: red is what changed, dotted as it was',
+  scale: 'Drawn at 1:{scale}.',
+  cutHere: 'Before: cut along red',
+  foldHere: 'Before: fold red to red',
+  nestHere: 'Before, in its sizes',
+  afterwards: 'After: red is new, dots as it was',
   drawingLabel: '{title}. Before and after, on a generic piece.',
 
   sayings: {
@@ -102,8 +102,8 @@ export const cardWords = {
       'Look first whether the hem alone should be higher: then shorten there instead, and the shape stays.',
 
     // Bust.
-    'card.full-bust': 'Full bust: {total} more in all, {each} on each half of the front',
-    'card.small-bust': 'Small bust: {total} less in all, {each} on each half of the front',
+    'card.full-bust': 'Full bust',
+    'card.small-bust': 'Small bust',
     'card.full-bust-purpose':
       'For a fuller bust than the pattern is drafted for: more width and length over the bust. Neck, shoulder, armhole and side seam stay.',
     'card.small-bust-purpose':
@@ -135,7 +135,7 @@ export const cardWords = {
     'card.small-bust-level':
       'Cut across to the centre front and take the lower centre up until the hem is level: about {drop}.',
     'card.bust-dart':
-      'Tape it on paper. Draw the dart anew: its point on the line midway between the legs, 2 to 4 cm short of the bust point, its legs equal.',
+      'Tape it on paper. Draw the dart anew: its point on the line midway between the legs, {near} to {far} short of the bust point, its legs equal.',
     'card.bust-redraw': 'Redraw the armhole smoothly over the hinge, and the hem from centre to side.',
     'card.bust-walk':
       'Fold the dart as it will be pressed, draw the side edge over it, and walk the side seam along the back.',
@@ -156,8 +156,8 @@ export const cardWords = {
     'card.toile': 'Try it in cheap cloth first where the amount is new to you: cut cloth does not grow.',
 
     // Blends.
-    'card.blend-out': 'Run out to size {to} at the {level}: {all} more in all, about {share} at each side edge',
-    'card.blend-in': 'Run in to size {to} at the {level}: {all} less in all, about {share} at each side edge',
+    'card.blend-out': 'Run out to size {to} at the {level}',
+    'card.blend-in': 'Run in to size {to} at the {level}',
     'card.blend-several': 'Run the side seams from size {size} into other sizes',
     'card.blend-purpose':
       'For a waist or hip of another size than the shoulders: neck, shoulder and armhole stay in the starting size.',

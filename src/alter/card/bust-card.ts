@@ -23,6 +23,9 @@ const dimensionsOf = (before: Garment, after: Garment): readonly CardDimension[]
     ];
   });
 
+/** How far short of the bust point a side dart ends, mm (trade). */
+const pointBack = { near: 20, far: 40 } as const;
+
 const frontOf = (garment: Garment): Piece | undefined =>
   garment.pieces.find((piece) => piece.role === 'front' && piece.darts.length > 0);
 
@@ -82,7 +85,7 @@ const bustCard =
         say('card.bust-cut'),
         say(`card.${name}-swing`, values),
         say(`card.${name}-level`, values),
-        say('card.bust-dart'),
+        say('card.bust-dart', { near: { mm: pointBack.near }, far: { mm: pointBack.far } }),
         say('card.bust-redraw'),
         say('card.bust-walk'),
       ],

@@ -1,4 +1,4 @@
-import { formatLength, lengthAsShown, type Unit } from '../../units/index.ts';
+import { formatLength, lengthAsShown, lengthToBuy, type Unit } from '../../units/index.ts';
 import { cardSentence, cardWords, fill, sentence } from '../../words/index.ts';
 import type { Card, CardCloth, CardFinished } from './types.ts';
 
@@ -26,15 +26,28 @@ export interface SaidCard {
   readonly drawing: string;
 }
 
-/** Sums come out as printed: what is after is what was before and the change, both as they are written. */
-const saidFinished = (row: CardFinished, unit: Unit, locale: string): SaidCard['finished'][number] => {
-  const write = (mm: number, signed = false): string => formatLength(mm, unit, { purpose: 'amount', locale, signed });
+/** Two lengths this near, mm, are the same amount: the drawing strays by less. */
+const close = 0.5;
+
+/** A change as it is printed, mm: what is in all where the card says that, made of the printed amount on one piece. */
+const changeShown = (card: Card, by: number, unit: Unit): number => {
   const shown = (mm: number): number => lengthAsShown(mm, unit, { purpose: 'amount' });
+  const amount = card.amounts.find(
+    ({ total, perPiece, count, said }) =>
+      said.values?.each !== undefined && Math.abs(total - count * perPiece) < close && Math.abs(total - by) < close,
+  );
+  return amount ? amount.count * shown(amount.perPiece) : shown(by);
+};
+
+/** Sums come out as printed: what is after is what was before and the change, both as they are written. */
+const saidFinished = (card: Card, row: CardFinished, unit: Unit, locale: string): SaidCard['finished'][number] => {
+  const write = (mm: number, signed = false): string => formatLength(mm, unit, { purpose: 'amount', locale, signed });
+  const by = row.by === 0 ? 0 : changeShown(card, row.by, unit);
   return {
     name: cardWords.finished[row.of],
     before: row.old === null ? cardWords.notKnown : write(row.old),
-    change: row.by === 0 ? cardWords.stays : write(row.by, true),
-    after: row.old === null ? cardWords.notKnown : write(shown(row.old) + shown(row.by)),
+    change: row.by === 0 ? cardWords.stays : write(by, true),
+    after: row.old === null ? cardWords.notKnown : write(lengthAsShown(row.old, unit, { purpose: 'amount' }) + by),
   };
 };
 
@@ -47,7 +60,7 @@ const saidCloth = (row: CardCloth, unit: Unit, locale: string): string => {
       width: formatLength(row.width, unit, { purpose: 'measure', locale }),
       nap: nap === '' ? '' : `, ${nap}`,
       old: formatLength(row.old, unit, { purpose: 'cloth', round: 'up', locale }),
-      now: formatLength(row.now, unit, { purpose: 'cloth', round: 'up', locale }),
+      now: formatLength(lengthToBuy(row.now, unit), unit, { purpose: 'cloth', round: 'up', locale }),
     },
     unit,
     locale,
@@ -82,7 +95,7 @@ export const sayCard = (card: Card, unit: Unit, locale = 'en'): SaidCard => {
     steps: all(card.steps),
     follows: all(card.follows),
     holds: all(card.holds),
-    finished: card.finished.map((row) => saidFinished(row, unit, locale)),
+    finished: card.finished.map((row) => saidFinished(card, row, unit, locale)),
     cloth: card.cloth.map((row) => saidCloth(row, unit, locale)),
     clothSaid: cardSentence(card.clothSaid, unit, locale),
     cautions: all(card.cautions),
