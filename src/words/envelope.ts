@@ -98,6 +98,14 @@ export const envelopeProblems: ProblemCatalogue = {
     message: '“{row}” cannot be parted into figures: {found} are found, run together, for {sizes} sizes.',
     remedy: 'Put a tab or two spaces between the figures.',
   },
+  'envelope.row-unnamed': {
+    message: 'A row of figures has no name before it: {text}.',
+    remedy: 'Write what it is of before its figures, or look whether its first word was taken for a figure.',
+  },
+  'envelope.width-among-lengths': {
+    message: '“{text}” stands among the lengths of the row “{row}” and reads as the width of the cloth.',
+    remedy: 'Put the width before the lengths, and look whether a length is missing.',
+  },
   'envelope.too-many-figures': {
     message: '“{row}” has {found} figures for {sizes} sizes.',
     remedy: 'Take out what is no figure of a size, or put the size that is missing into the first line.',

@@ -194,6 +194,9 @@ const readRow = (parted: Parted, heard: Heard, head: SizeHead, options: ChartOpt
     const missing = head.sizes[parted.cells.length];
     return bad('envelope.gap', { row, found: parted.cells.length, sizes: head.sizes.length, size: missing ?? '' });
   }
+  if (printed === '' && heard.label === '' && Object.keys(cloth?.widths ?? {}).length === 0) {
+    return bad('envelope.row-unnamed', { text: parted.cells.join(' ').slice(0, 80) });
+  }
   const figures = rowFigures(parted.cells, unit, kind, row, head.sizes);
   if (!figures.ok) return figures;
   const { layer: named, unknown } = layerSaid(cloth ? units.rest : '');

@@ -17,7 +17,7 @@ export const chartLines = (text: string): Result<readonly string[]> => {
   const broadest = text
     .slice(0, chartLimits.characters)
     .split('\n', 50)
-    .reduce((most, line) => Math.max(most, line.split(/[\t;|]/, chartLimits.columns * 200).length), 0);
+    .reduce((most, line) => Math.max(most, line.split(/[\t;|]|\s{2,}/, chartLimits.columns * 200).length), 0);
   if (broadest > chartLimits.columns) {
     return bad('envelope.chart-too-broad', { columns: broadest, most: chartLimits.columns });
   }

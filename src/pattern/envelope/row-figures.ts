@@ -75,6 +75,14 @@ const unitIn = (cell: string): LengthUnit | null => {
   return read.ok ? read.value.unit : null;
 };
 
+/** A cell in inches or cm beside bare lengths is the width of the cloth: a length of the row is missing. */
+const widthAmongLengths = (cells: readonly string[]): string | null => {
+  const [first = '', ...others] = cells;
+  const unit = unitIn(first);
+  const bare = others.some((cell) => !printedEmpty.test(cell) && unitIn(cell) === null);
+  return (unit === 'in' || unit === 'cm') && bare ? first : null;
+};
+
 /** The figures of one system of a row. Null where the row says nothing of the unit. */
 const readSystem = (
   cells: readonly string[],
@@ -93,6 +101,8 @@ const readSystem = (
   const price = cells.findIndex(isPrice);
   if (price >= 0) return bad('envelope.price', { row, size: sizes[price] ?? '', text: cells[price] ?? '' });
   if (bare === null) return bad('envelope.unit-unknown', { row });
+  const width = kind === 'cloth' ? widthAmongLengths(cells) : null;
+  if (width !== null) return bad('envelope.width-among-lengths', { row, text: width });
   const figures: Figure[] = [];
   for (const [index, cell] of cells.entries()) {
     const read: Result<Figure> = printedEmpty.test(cell)
@@ -144,11 +154,13 @@ export const rowFigures = (
     : good([first.value, second.value]);
 };
 
-/** What one side of pairs is in: as the heading says, or the larger figures centimetres. */
+/** What one side of pairs is in: the larger figures centimetres where they are the same in both, else as the heading says. */
 const pairUnit = (column: readonly string[], other: readonly string[], unit: RowUnit, side: number): RowUnit => {
-  if (unit?.kind === 'pair') return { kind: 'one', unit: unit.units[side === 0 ? 0 : 1] };
   const pair = column.every((cell, at) => cell === '' || bothSystems(cell, other[at] ?? ''));
-  if (!pair) return unit?.kind === 'system' && side === 0 ? unit : null;
-  const larger = column.some((cell, at) => Number.parseFloat(cell) > Number.parseFloat(other[at] ?? ''));
-  return { kind: 'one', unit: larger ? 'cm' : 'in' };
+  if (pair) {
+    const larger = column.some((cell, at) => Number.parseFloat(cell) > Number.parseFloat(other[at] ?? ''));
+    return { kind: 'one', unit: larger ? 'cm' : 'in' };
+  }
+  if (unit?.kind === 'pair') return { kind: 'one', unit: unit.units[side === 0 ? 0 : 1] };
+  return unit?.kind === 'system' && side === 0 ? unit : null;
 };

@@ -3,7 +3,7 @@ const number = String.raw`\d{1,3}(?: ?(?:t|tall|p|petite|s|short|r|regular|l|lon
 const letters = String.raw`(?:x{0,5}-?(?:small|large|s|l)|medium|m|\d{1,2}x[sl]?)(?: ?(?:t|tall|p|petite))?`;
 const one = `(?:${number}|${letters})`;
 const sizeName = new RegExp(
-  String.raw`^(?:(?:us|uk|eu|eur|fr|de|it|size) ?)?${one}(?: ?[-/+] ?${one})?(?: ?\([\w /-]{1,12}\))?$|^one size$`,
+  String.raw`^(?:(?:us|uk|eu|eur|fr|de|it) ?|size )?${one}(?: ?[-/+] ?${one})?(?: ?\([\w /-]{1,12}\))?$|^one size$`,
   'i',
 );
 

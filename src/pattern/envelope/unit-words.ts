@@ -38,25 +38,26 @@ export interface UnitsSaid {
  * a label counts only where no figure stands before it; there it belongs to a width.
  */
 export const unitsSaid = (text: string): UnitsSaid => {
-  const found: LengthUnit[] = [];
-  const take = (...words: readonly (string | undefined)[]): string => {
+  const found: { readonly unit: LengthUnit; readonly at: number }[] = [];
+  // What is taken leaves its room empty, so that places stay what they were.
+  const take = (all: string, at: number, ...words: readonly (string | undefined)[]): string => {
     for (const word of words) {
       const unit = word === undefined ? null : unitOf(word.toLowerCase());
-      if (unit && !found.includes(unit)) found.push(unit);
+      if (unit && !found.some((one) => one.unit === unit)) found.push({ unit, at: at + found.length / 10 });
     }
-    return ' ';
+    return ' '.repeat(all.length);
   };
-  let rest = text.replace(bracketed, (_, one: string, other?: string) => take(one, other));
-  rest = rest.replace(long, (all: string, one: string, at: number) =>
-    /[\d½¼¾⅛⅜⅝⅞] ?-?$/.test(rest.slice(0, at)) ? all : take(one),
+  let rest = text.replace(bracketed, (all: string, one: string, other: string | undefined, at: number) =>
+    take(all, at, one, other),
   );
+  const afterFigure = (at: number): boolean => /[\d½¼¾⅛⅜⅝⅞] ?-?$/.test(rest.slice(0, at));
+  rest = rest.replace(long, (all: string, one: string, at: number) => (afterFigure(at) ? all : take(all, at, one)));
   rest = rest
-    .trim()
-    .replace(last, (all: string, one: string, at: number) =>
-      /[\d½¼¾⅛⅜⅝⅞] ?$/.test(rest.trim().slice(0, at)) ? all : take(one),
-    );
+    .trimEnd()
+    .replace(last, (all: string, one: string, at: number) => (afterFigure(at) ? all : take(all, at, one)));
+  const units = found.toSorted((a, b) => a.at - b.at).map(({ unit }) => unit);
   return {
-    units: found,
+    units,
     rest: rest
       .replace(/\s+/g, ' ')
       .replace(/[\s,:;/(-]+$/, '')

@@ -8,6 +8,7 @@ const afterWord = new RegExp(
   'i',
 );
 const alone = /^[A-H](?:\s*(?:,|&|\+|\/|-|\band\b)\s*[A-H])*$/;
+const before = /^([A-H](?:\s*(?:,|&|\+|\/|\band\b)\s*[A-H])*)\s*(?:[:-]\s*(?=\S)|\s(?=\d))/;
 const last = /^(.*\p{L}{3,})[\s,:-]+([A-H](?:\s*(?:,|&|\+|\/|\band\b)\s*[A-H])*)$/u;
 
 /** Ids of the views a run of letters or numbers names: `A`, `A, B`, `A and B`, `A-C`. */
@@ -28,7 +29,7 @@ export interface ViewsSaid {
 
 /**
  * The views a label or a first column names, by a known view's name, after the word `view`, or as capital letters
- * alone or last; and the label without them.
+ * alone, last, or before a width; and the label without them.
  */
 export const viewsSaid = (text: string, known: readonly EnvelopeView[]): ViewsSaid => {
   const plain = text.trim().replace(/:$/, '');
@@ -41,6 +42,8 @@ export const viewsSaid = (text: string, known: readonly EnvelopeView[]): ViewsSa
     return { views: idsOf(word[1] ?? ''), rest: rest.replace(/\s+/g, ' ').replace(/^[\s,:;-]+|[\s,:;-]+$/g, '') };
   }
   if (alone.test(plain)) return { views: idsOf(plain), rest: '' };
+  const start = before.exec(plain);
+  if (start) return { views: idsOf(start[1] ?? ''), rest: plain.slice(start[0].length) };
   const end = last.exec(plain);
   if (end && !/\bcup$/i.test(end[1] ?? ''))
     return { views: idsOf(end[2] ?? ''), rest: (end[1] ?? '').replace(/[\s,:-]+$/, '') };
