@@ -1,5 +1,6 @@
 export { blouseWords } from './blouse.ts';
 export { raincoatWords } from './raincoat.ts';
+export { shirtDressWords } from './shirt-dress.ts';
 export { skirtWords } from './skirt.ts';
 export { teeMenWords, teeWords } from './tee.ts';
 export type { HouseWords, WorkStep } from './types.ts';
