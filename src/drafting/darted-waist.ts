@@ -121,7 +121,7 @@ const opened = ({ centre, side, darts }: WaistFrame, factor: number): Opened => 
 };
 
 /** Darts take in between these factors of what was wished. */
-const factors = { least: 0.05, most: 2.5 } as const;
+const factors = { least: 0.05, most: 1.6 } as const;
 
 /**
  * A waistline with its darts, from the centre to the side seam: sewn, it is one even curve of the length wished,

@@ -1,4 +1,4 @@
-import { line, type Path, type Point, pathEnd, pathLength, pathStart, segmentPointAt } from '../geometry/index.ts';
+import { type Path, type Point, pathEnd, pathLength, segmentPointAt } from '../geometry/index.ts';
 import type { Piece, Run } from '../pattern/index.ts';
 import { mouthOf } from './darted-waist.ts';
 import { allowances, closeRuns, edge, edgeRun, landmark, lengthenLine, level, shell, straightRun } from './pieces.ts';
@@ -112,8 +112,3 @@ export const skirtBand = ({ plan }: SkirtDraft): Piece => {
     allowances: { seam: skirtAllowances.waist, long: skirtAllowances.waist },
   });
 };
-
-/** The straight line of a hem or tuck from one point to another, for inner lines. */
-export const straight = (from: Point, to: Point): Path => [line(from, to)];
-
-export const startOf = (path: Path): Point => pathStart(path);

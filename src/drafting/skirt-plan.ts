@@ -53,13 +53,17 @@ const design = { waist: 16, hip: 60, abdomen: 40 } as const;
 const easeRange: Readonly<Record<string, readonly [number, number]>> = { waist: [0, 80], hip: [20, 260] };
 
 /** A quarter of the skirt is this much wider at the hip than at the waist at least: with less there is nothing to shape, mm. */
-const leastShaped = 26;
+const leastShaped = 30;
 
 /** How much wider the back is than the front at the hip and narrower at the waist, together, as a share of a quarter's shaping and at most, mm. */
 const backward = { share: 0.14, most: 10 } as const;
 
 /** Of a quarter's shaping, what the side seam takes; darts take the rest. */
 const sideShare = 0.54;
+
+/** A dart is at least so many times as long as it is wide, or it ends in a pouch; and for that at most so much longer, as a share of the hip's depth. */
+const longEnough = 3;
+const mostLonger = 0.17;
 
 /** How far each side seam leans out below the hip, radians. */
 const flare = (7 * Math.PI) / 180;
@@ -72,7 +76,7 @@ const least = { hip: 90, below: 120 } as const;
  *
  * The band has 16 of ease (10–25 is usual), the hip 60 (50–75). Over a belly that stands out as far as the seat the skirt
  * is cut wider at the hip, for it hangs from there: belly + 40; and a body with hardly a waist gets a skirt that widens by
- * 26 a quarter all the same, so that its darts are darts. What a quarter is wider at the hip is shared by side seam
+ * 30 a quarter all the same, so that its darts are darts. What a quarter is wider at the hip is shared by side seam
  * (54 in a hundred) and darts; the back is up to 10 wider at the hip and narrower at the waist, so its two darts
  * together take about twice the front's one. Front darts end above the belly, about half way to the hip, back darts at two
  * thirds. Proportions are those of the skirt block in manuals of metric pattern cutting; the flare, seven degrees at
@@ -106,24 +110,27 @@ export const planSkirt = (given: Measures, view: SkirtView, wishes: EaseByLevel)
   const sideIntake = sideShare * shaped;
   const frontDart = shaped - back - sideIntake;
   const backDarts = shaped + back - sideIntake;
+  const dart = (at: number, share: number, intake: number): PlannedDart => ({
+    at,
+    length: Math.min(Math.max(share * hipLevel, longEnough * intake), (share + mostLonger) * hipLevel),
+    intake,
+  });
   return good({
     ease: { waist: waist - body.waistGirth, hip: hip - body.hipGirth },
     front: {
       waist: waist / 4 + back / 2,
       hip: hip / 4 - back / 2,
-      darts: [{ at: 0.5, length: 0.47 * hipLevel, intake: frontDart }],
+      darts: [dart(0.5, 0.47, frontDart)],
     },
     back: {
       waist: waist / 4 - back / 2,
       hip: hip / 4 + back / 2,
-      darts: [
-        { at: 0.36, length: 0.68 * hipLevel, intake: 0.53 * backDarts },
-        { at: 0.69, length: 0.6 * hipLevel, intake: 0.47 * backDarts },
-      ],
+      darts: [dart(0.36, 0.68, 0.53 * backDarts), dart(0.69, 0.6, 0.47 * backDarts)],
     },
     sideIntake,
-    // As far as a level of a cone rises on its flat pattern, and what going over the hip takes more than down the front.
-    sideRise: (hip / 4) * Math.tan(flare / 2) + 0.08 * sideIntake,
+    // As far as a level of a cone rises on its flat pattern, and what going over the hip takes more than down the front;
+    // not more than a side that is hardly shaped can rise without a wave in the waist.
+    sideRise: Math.min((hip / 4) * Math.tan(flare / 2) + 0.08 * sideIntake, 1 + 0.8 * sideIntake),
     backDip: 8,
     hipLevel,
     hemLevel,

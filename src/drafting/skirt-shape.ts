@@ -169,7 +169,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     'The waist rises at the side, for the way over the hip is longer',
     block,
     'mm',
-    [6, 20],
+    [8, 32],
     (garment) => landmarkIn(garment, 'front', 'waist-centre-front').y - landmarkIn(garment, 'front', 'waist-side').y,
   ),
   check('side-bends', 'The side seam rounds the hip without a wave', block, 'count', [0, 0], (garment) =>
@@ -224,7 +224,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     'Side seam and centre front hang as long, but for the way over the hip',
     truing,
     'mm',
-    [0, 20],
+    [-8, 20],
     (garment) => length(garment, 'front', 'side') - length(garment, 'front', 'centre-front'),
   ),
   check(

@@ -9,50 +9,61 @@ import {
   pathStart,
   reversePath,
 } from '../geometry/index.ts';
-import { type Garment, pieceOf } from '../pattern/index.ts';
-import { landmarkIn, runOf } from './shape-garment.ts';
-import { type FlatSketch, pieceShape, type SketchLine, type SketchShape, stitchedAlong } from './sketch.ts';
+import { dartOf, type Garment, pieceOf } from '../pattern/index.ts';
+import { runOf } from './shape-garment.ts';
+import type { FlatSketch, SketchLine, SketchShape } from './sketch.ts';
+import { stitchedAlong } from './sketch.ts';
+import type { Half } from './skirt-pieces.ts';
 
-/** The waist of a half as it is drawn: its runs, and straight over the darts between them. */
-const waistLine = (garment: Garment, piece: string): Path =>
-  pieceOf(garment, piece).runs.flatMap((run) => (run.kind === 'mouth' || run.edge === 'waist' ? run.path : []));
+/** A shape closed along the centre, or opened to both halves where there is no seam. */
+const closed = (id: string, half: Path, seam: boolean, lines: readonly SketchLine[]): SketchShape => ({
+  id,
+  outline: seam
+    ? [...half, line(pathEnd(half), pathStart(half))]
+    : [...half, ...applyToPath(mirrorX(), reversePath(half))],
+  lines: seam ? lines : lines.flatMap((one) => [one, { ...one, path: applyToPath(mirrorX(), one.path) }]),
+  bothSides: seam,
+});
 
-/** Half a waistband standing on a waistline, both halves in one unless it opens at the centre. */
-const bandOn = (garment: Garment, piece: string, width: number, bothSides: boolean): SketchShape => {
-  const seam = waistLine(garment, piece);
-  const outer = offsetPath(seam, width);
-  const half: Path = [...outer, line(pathEnd(outer), pathEnd(seam)), ...reversePath(seam)];
-  const top = pathStart(outer);
-  return {
-    id: `${piece}-band`,
-    outline: bothSides
-      ? [...half, line(pathStart(seam), top)]
-      : [...half, ...applyToPath(mirrorX(), reversePath(half))],
-    lines: [],
-    bothSides,
-  };
+/**
+ * The waist of a half as it lies once the darts are stitched: the lining's, which has none. Each dart is the line from
+ * where it is stitched to its point.
+ */
+const half = (garment: Garment, which: Half, hemDepth: number, more: readonly SketchLine[] = []): SketchShape => {
+  const darts = pieceOf(garment, which).darts.map(({ id }): SketchLine => {
+    const { point, legs } = dartOf(pieceOf(garment, which), id);
+    const mouth: Point = { x: (legs[0].x + legs[1].x) / 2, y: (legs[0].y + legs[1].y) / 2 };
+    return { kind: 'seam', path: [line(mouth, point)] };
+  });
+  const path = [
+    ...runOf(garment, `lining-${which}`, 'waist'),
+    ...runOf(garment, which, 'side'),
+    ...runOf(garment, which, 'hem'),
+  ];
+  return closed(which, path, which === 'back', [...darts, stitchedAlong(garment, which, 'hem', hemDepth), ...more]);
 };
 
-/** Front and back lying flat: the front on its fold, the back with its seam, zip and the hook's end of the band. */
+const band = (garment: Garment, which: Half, width: number): SketchShape => {
+  const seam = runOf(garment, `lining-${which}`, 'waist');
+  const outer = offsetPath(seam, width);
+  return closed(
+    `${which}-band`,
+    [...outer, line(pathEnd(outer), pathEnd(seam)), ...reversePath(seam)],
+    which === 'back',
+    [],
+  );
+};
+
+/** Front and back lying flat: the front on its fold, the back with its seam, and the place where the zip ends. */
 export const skirtSketch = (garment: Garment, bandWidth: number, hemDepth: number): FlatSketch => {
-  const hem = (piece: string): SketchLine => stitchedAlong(garment, piece, 'hem', hemDepth);
   const centre = runOf(garment, 'back', 'centre-back');
   const zip = pieceOf(garment, 'back').notches.find(({ id }) => id === 'zip-end')?.at ?? 1;
-  const top = landmarkIn(garment, 'back', 'waist-centre-back');
-  const end: Point = {
-    x: 0,
-    y: pathStart(centre).y + zip * (pathEnd(centre).y - pathStart(centre).y),
-  };
+  const top = pathEnd(centre);
+  const end = pathStart(centre).y + zip * (top.y - pathStart(centre).y);
+  // A concealed zip shows as the seam alone, and as the mark where it ends.
+  const mark: SketchLine = { kind: 'stitching', path: [line({ x: 0, y: end }, { x: 8, y: end })] };
   return {
-    front: [pieceShape(garment, 'front', { lines: [hem('front')] }), bandOn(garment, 'front', bandWidth, false)],
-    back: [
-      pieceShape(garment, 'back', {
-        lines: [
-          hem('back'),
-          { kind: 'stitching', path: [line({ x: 3, y: top.y }, { x: 3, y: end.y }), line({ x: 3, y: end.y }, end)] },
-        ],
-      }),
-      bandOn(garment, 'back', bandWidth, true),
-    ],
+    front: [half(garment, 'front', hemDepth), band(garment, 'front', bandWidth)],
+    back: [half(garment, 'back', hemDepth, [mark]), band(garment, 'back', bandWidth)],
   };
 };
