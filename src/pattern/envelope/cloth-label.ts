@@ -53,13 +53,16 @@ interface Width {
 /** A bare width over this is centimetres, at or under it inches: no cloth is woven 75 inches wide for dress, none 75 cm or less but braid. */
 const widestInches = 74;
 
+/** Narrower is ribbon and wider is no loom, mm. */
+const possible = [100, 5000] as const;
+
 const widthOf = (figure: string | undefined, unit: string | undefined): Width | null => {
   if (figure === undefined) return null;
   const bare = Number.parseFloat(figure.replace(',', '.'));
   const named = unit ? (/^c|^m/i.test(unit) ? 'cm' : 'inches') : null;
   const system = named ?? (bare > widestInches ? 'cm' : 'inches');
   const read = parseLength(`${figure} ${unit ?? (system === 'cm' ? 'cm' : 'in')}`, 'cm');
-  return read.ok ? { mm: read.value, system } : null;
+  return read.ok && read.value >= possible[0] && read.value <= possible[1] ? { mm: read.value, system } : null;
 };
 
 export interface WidthSaid {

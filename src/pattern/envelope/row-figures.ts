@@ -34,13 +34,17 @@ const pairCell = /^(.+?)\s*(?:\(\s*([^()]+?)\s*\)|\/\s*([^/()]+?))$/;
 /** The stroke of a fraction, halves to thirty-seconds. */
 const endsInFraction = /(?:^|\D)\d{1,2}\/(?:2|3|4|5|6|8|10|16|32)(?!\d)\s*(?:"|[a-z]+\.?)?$/i;
 
+/** `32/81` is no fraction anybody measures in. */
+const oddFraction = /^\d+\/(?!(?:2|3|4|5|6|8|10|16|32)$)\d+$/;
+
 /** The two figures of `32" (81 cm)`, `32/81`; null where the cell is one figure. A fraction's stroke parts no pair. */
 const pairOf = (cell: string): readonly [string, string] | null => {
   const found = pairCell.exec(cell);
   if (!found) return null;
   const [, first = '', inBrackets, afterStroke = ''] = found;
   if (inBrackets !== undefined) return [first, inBrackets];
-  return endsInFraction.test(cell) ? null : [first, afterStroke];
+  const oneFigure = parseFigure(cell, 'in').ok && !oddFraction.test(cell);
+  return oneFigure || endsInFraction.test(cell) ? null : [first, afterStroke];
 };
 
 interface Place {

@@ -53,7 +53,9 @@ const apart = (cells: readonly string[]): readonly string[] => {
 };
 
 /** Whether what stands before the names says that they are sizes, and not figures of a measure. */
-const saysSizes = ({ title, leads }: Candidate): boolean => {
+const saysSizes = ({ sizes, title, leads }: Candidate): boolean => {
+  // A number alone on its line says nothing.
+  if (title === '' && leads === 0 && sizes.length === 1) return false;
   if (title === '' || sizeWord.test(title) || country.test(title) || onlyUnit(title)) return true;
   const { rest } = unitsSaid(title);
   if (bodyMeasureOf(rest) !== null || finishedKindOf(rest) !== null) return false;
