@@ -1,9 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { surveyBodies } from '../src/body/index.ts';
-import { housePatterns } from '../src/drafting/index.ts';
+import { type HousePattern, housePatterns } from '../src/drafting/index.ts';
 import { garmentComplaints, shapeComplaints } from '../src/drafting/testing/house-harness.ts';
+import { clothQuestions } from '../src/lay/index.ts';
 import { stratified } from './oracle/bodies.ts';
 import { sharedText } from './shared-data.ts';
+
+/** What keeps a garment from being laid on cloth; a piece wider than some cloth is no fault of the draft. */
+const layComplaints = (house: HousePattern, view: string): readonly string[] =>
+  [house.pattern({ view })].flatMap(({ cloth, sizes }) =>
+    sizes.flatMap(({ id, garment }) =>
+      clothQuestions(garment, cloth).flatMap(({ layer, width, refusal }) =>
+        refusal && refusal.code !== 'lay.wider-than-cloth' ? [`${id}: ${layer} on ${width}: ${refusal.code}`] : [],
+      ),
+    ),
+  );
+
+describe('house patterns on cloth', () => {
+  it.each(housePatterns.flatMap((house) => house.views.map(({ id }) => ({ id: house.id, house, view: id }))))(
+    'can be laid in every size: $id, $view',
+    ({ house, view }) => {
+      expect(layComplaints(house, view)).toEqual([]);
+    },
+  );
+});
 
 /** Every view of every house pattern, and the survey whose bodies it is for. */
 const asked = housePatterns.flatMap((house) =>

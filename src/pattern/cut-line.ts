@@ -61,8 +61,9 @@ interface Corner {
   readonly after: Path;
 }
 
+/** A straight between two points; none where they are one but for the crossings' rounding, which `joinAll` closes. */
 const connect = (from: Point, to: Point): Path | null =>
-  distance(from, to) <= tolerance.same ? null : [line(from, to)];
+  distance(from, to) <= tolerance.walk ? null : [line(from, to)];
 
 const mitred = (before: Offset, after: Offset): Corner => {
   const corner = pathEnd(before.run);
@@ -95,7 +96,7 @@ const cutOff = (before: Offset, after: Offset, corner: Point, widest: number): P
   const second = crossingNear([line(to, add(to, scale(startTangent(after.path), -10 * widest)))], bevel, corner);
   if (!first || !second) return connect(from, to);
   return [line(from, first.point), line(first.point, second.point), line(second.point, to)].filter(
-    (piece) => distance(piece.from, piece.to) > tolerance.same,
+    (piece) => distance(piece.from, piece.to) > tolerance.walk,
   );
 };
 
