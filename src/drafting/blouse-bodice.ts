@@ -64,7 +64,7 @@ const shareWithin = 0.1;
  * in by drop · tan(slope / 2), a straight by drop · tan(slope). Much less than the first makes a hook at the
  * shoulder, as much as the second a corner at the line. Readings of the across lines give way to that.
  */
-const standsOutside = (drop: number, slope: number): readonly [number, number] => [
+export const standsOutside = (drop: number, slope: number): readonly [number, number] => [
   Math.max(0.7 * drop * Math.tan(slope / 2), 9),
   Math.min(0.75 * drop * Math.tan(slope), 32),
 ];

@@ -1,0 +1,39 @@
+import { type Path, type Point, pathLength } from '../geometry/index.ts';
+import type { InnerLine, Notch } from '../pattern/index.ts';
+import type { JacketDraft } from './jacket-fit.ts';
+import { lengthenLine } from './pieces.ts';
+
+/** Seam allowances particular to the jacket, mm: deep hems that weigh the cloth, narrow edges that are turned. */
+export const jacketAllowances = { hem: 40, edge: 10, liningHem: 20 } as const;
+
+/** A notch at a length down an edge that runs down in outline order, or up it. */
+export const notchDown = (
+  id: string,
+  edge: string,
+  path: Path,
+  down: number,
+  runs: 'down' | 'up',
+  strokes: 1 | 2 = 1,
+): Notch => {
+  const share = down / pathLength(path);
+  return { id, edge, at: runs === 'down' ? share : 1 - share, strokes };
+};
+
+/** Levels at which every panel may be lengthened, clear of bust and of the hip. */
+export const lengthenLevels = ({ plan, body }: JacketDraft): { readonly above: number; readonly below: number } => ({
+  above: (Math.max(body.sideFront.bust[1].y, body.front.bust.y) + plan.waistLevel) / 2,
+  below: plan.waistLevel + 0.4 * (plan.hipLevel - plan.waistLevel),
+});
+
+/** Both lines across a panel where it may be lengthened or shortened. */
+export const lengthenLines = (
+  draft: JacketDraft,
+  left: (y: number) => Point,
+  right: (y: number) => Point,
+): readonly InnerLine[] => {
+  const { above, below } = lengthenLevels(draft);
+  return [
+    lengthenLine('above-waist', left(above), right(above)),
+    lengthenLine('below-waist', left(below), right(below)),
+  ];
+};
