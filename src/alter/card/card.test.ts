@@ -1,0 +1,248 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { envelopeFigures, fitPattern } from '../../fit/index.ts';
+import { harbourBlouse } from '../../fit/testing/envelope.ts';
+import { distance, tolerance } from '../../geometry/index.ts';
+import { type AlterationStep, levelWidth, pieceArea, pieceOf, validateGarment, walkAll } from '../../pattern/index.ts';
+import { cardWords } from '../../words/index.ts';
+import { applyAlterations } from '../apply.ts';
+import { alterationCard, type Card, type CardRequest, cardSteps, sayCard } from './index.ts';
+
+const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
+console.log(`card seed ${fresh}`);
+
+const step = (alteration: string, params: AlterationStep['params']): AlterationStep => ({
+  id: alteration,
+  alteration,
+  version: 1,
+  on: true,
+  params,
+});
+const cardOf = (wanted: AlterationStep, request: Partial<CardRequest> = {}): Card => {
+  const card = alterationCard({ envelope: harbourBlouse, view: 'a', size: '14', step: wanted, ...request });
+  if (!card.ok) throw new Error(card.problem.code);
+  return card.value;
+};
+const byOf = (card: Card) => Object.fromEntries(card.finished.map(({ of, by }) => [of, by]));
+
+describe('a card for a full bust', () => {
+  const card = cardOf(step('full-bust', { amount: 20 }));
+  it('gives the amount in all and on each half', () => {
+    expect(card.amounts[0]).toMatchObject({ at: 'bust', total: 40, perPiece: 20, count: 2 });
+    expect(sayCard(card, 'cm').amounts[0]?.replaceAll('\u00a0', ' ')).toBe(
+      '4.0 cm more in all round the bust: 2.0 cm on each half of the front (2 halves). The back stays as it is.',
+    );
+  });
+  it('is drawn by the alteration itself on the house blouse for the chart’s own body', () => {
+    const picture = card.picture;
+    if (!picture) throw new Error('not drawn');
+    expect(picture).toMatchObject({ house: 'blouse', draftedFor: 'chart-body' });
+    const altered = applyAlterations(picture.before, [step('full-bust', { amount: 20 })]);
+    expect(picture.after).toEqual(altered.garment);
+    expect(picture.held.every(({ ok }) => ok)).toBe(true);
+    // Its girths are the envelope's printed ones.
+    const front = pieceOf(picture.before, 'front');
+    const back = pieceOf(picture.before, 'back');
+    const bust = 2 * (levelWidth(front, 'bust') + levelWidth(back, 'bust'));
+    expect(Math.abs(bust - 39.25 * 25.4)).toBeLessThanOrEqual(tolerance.girth);
+    // Five cuts meet in the bust point; the amount is drawn as far as the bust point moves.
+    expect(picture.cuts.map(({ id }) => id).sort()).toEqual(['centre', 'hem', 'hinge', 'lower-leg', 'upper-leg']);
+    for (const { points } of picture.cuts) {
+      expect(
+        points.some((p) => distance(p, front.landmarks.find(({ id }) => id === 'bust-point')?.at ?? p) < 0.01),
+      ).toBe(true);
+    }
+    expect(picture.dimensions[0]?.mm).toBeCloseTo(20, 6);
+  });
+  it('tells finished measurements old and new, and those it cannot know', () => {
+    const of = (name: string) => card.finished.find((row) => row.of === name);
+    expect(of('bust')).toMatchObject({ from: 'printed' });
+    expect(of('bust')?.old).toBeCloseTo(39.25 * 25.4, 9);
+    expect(of('bust')?.by).toBeCloseTo(40, 6);
+    expect(of('waist')).toMatchObject({ old: null, now: null });
+    expect(of('waist')?.by).toBeCloseTo(40, 6);
+    expect(of('upper-arm')?.by).toBe(0);
+    expect(of('front-length')?.by).toBeGreaterThan(5);
+  });
+  it('needs more cloth, never less than the area put in', () => {
+    const picture = card.picture;
+    if (!picture) throw new Error('not drawn');
+    const added = 2 * (pieceArea(pieceOf(picture.after, 'front')) - pieceArea(pieceOf(picture.before, 'front')));
+    expect(card.cloth).toHaveLength(2);
+    for (const row of card.cloth) {
+      expect(row.now).toBeCloseTo(row.old + row.more, 9);
+      expect(row.more * row.width).toBeGreaterThanOrEqual(added);
+    }
+  });
+});
+
+describe('a card for a length', () => {
+  it('puts all of it on every piece and nothing on the widths', () => {
+    const card = cardOf(step('lengthen-shorten', { where: 'above-waist', amount: 25 }));
+    expect(card.amounts).toMatchObject([{ at: 'above-waist', total: 25, perPiece: 25, count: 4 }]);
+    expect(byOf(card)).toMatchObject({ 'back-length': 25, 'front-length': 25, bust: 0, hip: 0 });
+    expect(card.picture?.cuts.map(({ piece }) => piece)).toEqual(['front', 'back']);
+    expect(card.clothSaid.code).toBe('card.cloth-more');
+  });
+  it('folds out between two lines when it shortens, and promises no cloth for it', () => {
+    const card = cardOf(step('lengthen-shorten', { where: 'sleeve', amount: -25 }));
+    expect(card.amounts).toMatchObject([{ total: -25, perPiece: -25, count: 2 }]);
+    const [cut, fold] = card.picture?.cuts ?? [];
+    expect([cut?.id, fold?.id]).toEqual(['across', 'fold']);
+    expect((cut?.points[0]?.y ?? 0) - (fold?.points[0]?.y ?? 0)).toBeCloseTo(25, 9);
+    expect(card.cloth.every(({ more }) => more === 0)).toBe(true);
+    expect(card.clothSaid.code).toBe('card.cloth-same');
+  });
+});
+
+describe('a card for running the sides into other sizes', () => {
+  const card = cardOf(step('blend', { waist: '16', hip: '18' }));
+  const picture = card.picture;
+  if (!picture) throw new Error('not drawn');
+  it('shares what is between the sizes over four side edges', () => {
+    // The waist has no finished figures, so the body chart stands for them: 30 − 28 inches; the hip 45 − 41 finished.
+    expect(card.amounts.map(({ at, total, perPiece, count, said }) => [at, total, perPiece, count, said.code])).toEqual(
+      [
+        ['waist', expect.closeTo(50.8, 9), expect.closeTo(12.7, 9), 4, 'card.blend-out-amount-by-body'],
+        ['hip', expect.closeTo(101.6, 9), expect.closeTo(25.4, 9), 4, 'card.blend-out-amount'],
+      ],
+    );
+  });
+  it('is drawn with every level as wide as asked, and the side seams walk', () => {
+    for (const [level, each] of [
+      ['waist', 12.7],
+      ['hip', 25.4],
+      ['bust', 0],
+    ] as const) {
+      for (const piece of ['front', 'back']) {
+        const by = levelWidth(pieceOf(picture.after, piece), level) - levelWidth(pieceOf(picture.before, piece), level);
+        expect(Math.abs(by - each), `${piece} ${level} ${by}`).toBeLessThanOrEqual(0.3);
+      }
+    }
+    expect(picture.held.every(({ ok }) => ok)).toBe(true);
+    expect(walkAll(picture.after).every(({ meets }) => meets)).toBe(true);
+    expect(validateGarment(picture.after)).toEqual(validateGarment(picture.before));
+    expect(picture.nested.map(({ size }) => size)).toEqual(['16', '18']);
+  });
+  it('comes back to the starting size below a waist that alone runs out', () => {
+    const waist = cardOf(step('blend', { waist: '18' }));
+    expect(byOf(waist).waist).toBeCloseTo(101.6, 9);
+    expect(byOf(waist).hip).toBe(0);
+  });
+});
+
+describe('the cards of a way', () => {
+  it('are lengths first, then the bust, then the sides, and every one can be made', () => {
+    const inch = 25.4;
+    const body = { bustGirth: 36 * inch + 40, upperBustGirth: 36 * inch - 50, waistGirth: 760, hipGirth: 1060 };
+    const fit = fitPattern({
+      measures: { ...body, backWaistLength: 16.5 * inch + 22, armLength: 590, upperArmGirth: 280 },
+      pattern: envelopeFigures(harbourBlouse, 'a'),
+    });
+    if (!fit.ok) throw new Error(fit.problem.code);
+    const [way] = fit.value.ways;
+    if (!way) throw new Error('no way');
+    const steps = cardSteps(way);
+    expect(steps.map(({ alteration }) => alteration)).toEqual(['lengthen-shorten', 'full-bust', 'blend']);
+    for (const one of steps) {
+      const card = cardOf(one, { size: way.startingSize });
+      const suggested = way.alterations.find(({ alteration }) => alteration === one.alteration);
+      if (suggested) {
+        expect(card.amounts[0]).toMatchObject({ total: suggested.total, perPiece: suggested.perPiece });
+        expect(card.amounts[0]?.count).toBe(suggested.count);
+      }
+    }
+  });
+});
+
+describe('what cannot be put on a card', () => {
+  it.each<[string, Partial<CardRequest> & { step: AlterationStep }, string]>([
+    ['a size it has not', { step: step('full-bust', { amount: 20 }), size: '99' }, 'fit.size-unknown'],
+    ['an alteration there is no card for', { step: step('sway-back', { amount: 10 }) }, 'alter.no-card'],
+    ['a name every object has', { step: step('constructor', { amount: 10 }) }, 'alter.no-card'],
+    ['no amount', { step: step('full-bust', {}) }, 'alter.not-an-amount'],
+    ['an amount that is no number', { step: step('full-bust', { amount: Number.NaN }) }, 'alter.not-an-amount'],
+    ['too much of it', { step: step('full-bust', { amount: 600 }) }, 'alter.out-of-range'],
+    ['a length of nothing', { step: step('lengthen-shorten', { amount: 0 }) }, 'alter.not-an-amount'],
+    ['a place there is not', { step: step('lengthen-shorten', { where: 'knee', amount: 9 }) }, 'alter.not-a-choice'],
+    ['a blend to itself', { step: step('blend', { hip: '14' }) }, 'alter.card-no-blend'],
+    ['a blend to no size', { step: step('blend', { hip: '15' }) }, 'fit.size-unknown'],
+    [
+      'a blend nobody has figures for',
+      { step: step('blend', { hip: '18' }), envelope: { ...harbourBlouse, finished: [], body: [] } },
+      'alter.card-no-figures',
+    ],
+  ])('%s', (_, request, code) => {
+    expect(alterationCard({ envelope: harbourBlouse, view: 'a', size: '14', ...request })).toMatchObject({
+      ok: false,
+      problem: { code },
+    });
+  });
+  it('is still said in words where nothing of ours stands for it', () => {
+    const coat = cardOf(step('lengthen-shorten', { where: 'sleeve', amount: 20 }), {
+      envelope: { ...harbourBlouse, kind: 'skirt' },
+    });
+    expect(coat.picture).toBeNull();
+    expect(coat.notDrawn).not.toBeNull();
+    expect(sayCard(coat, 'cm').drawing).toContain('Not drawn');
+    expect(coat.amounts[0]?.total).toBe(20);
+  });
+});
+
+const requests = fc.record({
+  size: fc.constantFrom(...harbourBlouse.sizes),
+  view: fc.constantFrom('a', 'b', null),
+  wanted: fc.oneof(
+    fc.integer({ min: 3, max: 45 }).map((amount) => step('full-bust', { amount })),
+    fc.integer({ min: 3, max: 12 }).map((amount) => step('small-bust', { amount })),
+    fc
+      .record({
+        where: fc.constantFrom('above-waist', 'below-waist', 'sleeve'),
+        amount: fc.integer({ min: -30, max: 80 }),
+      })
+      .filter(({ amount }) => amount !== 0)
+      .map((params) => step('lengthen-shorten', params)),
+    fc
+      .record({ waist: fc.constantFrom(...harbourBlouse.sizes), hip: fc.constantFrom(...harbourBlouse.sizes) })
+      .map((params) => step('blend', params)),
+  ),
+});
+
+describe('any card', () => {
+  it.each([20261, fresh])('adds up, holds, and says everything in both units (seed %d)', (seed) => {
+    fc.assert(
+      fc.property(requests, ({ size, view, wanted }) => {
+        const made = alterationCard({ envelope: harbourBlouse, view, size, step: wanted });
+        if (!made.ok) {
+          expect(made.problem.code).toBe('alter.card-no-blend');
+          return;
+        }
+        const card = made.value;
+        for (const { total, perPiece, count } of card.amounts) {
+          const shared = Math.abs(total - perPiece * count) < 1e-9;
+          expect(shared || total === perPiece).toBe(true);
+        }
+        for (const { old, by, now } of card.finished) {
+          if (old === null) expect(now).toBeNull();
+          else expect(now).toBeCloseTo(old + by, 9);
+        }
+        for (const { old, more, now } of card.cloth) {
+          expect(more).toBeGreaterThanOrEqual(0);
+          expect(now).toBeCloseTo(old + more, 9);
+        }
+        if (card.picture) {
+          expect(card.picture.held.filter(({ ok }) => !ok)).toEqual([]);
+          expect(card.notDrawn).toBeNull();
+        } else expect(card.notDrawn).not.toBeNull();
+        for (const unit of ['cm', 'in'] as const) {
+          const { finished, ...rest } = sayCard(card, unit);
+          for (const text of Object.values(rest).flat()) expect(text).not.toMatch(/[{}]|card\.|undefined/);
+          expect(finished.length).toBe(card.finished.length);
+        }
+        const codes = [card.title, card.purpose, ...card.where, ...card.steps, ...card.follows, ...card.holds];
+        for (const { code } of codes) expect(Object.keys(cardWords.sayings)).toContain(code);
+      }),
+      { seed, numRuns: 60 },
+    );
+  });
+});
