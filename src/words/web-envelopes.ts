@@ -235,6 +235,7 @@ export const envelopePageWords = {
     comes: 'This comes to {length} finished.',
     leaveOut: 'Leave out:',
     tape: 'tape',
+    leftOutHere: 'left out',
     once: 'counts once',
     twice: 'counts twice',
     picture: 'Where the tape goes on the tissue for {what}',

@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useState } from 'react';
 import { latestMeasures, type Wearer } from '../../src/body/index.ts';
-import { type Envelope, envelopeDoubts, type FinishedOf } from '../../src/pattern/index.ts';
+import { type ChartKind, type Envelope, envelopeDoubts, type FinishedOf } from '../../src/pattern/index.ts';
 import { envelopePageWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocument, useDocuments } from '../app/desk-context.ts';
 import type { Entry } from '../documents/entry.ts';
@@ -35,7 +35,12 @@ const useShownWearers = (): readonly ShownWearer[] => {
   return useMemo(
     () =>
       asked.state === 'here'
-        ? asked.value.map(({ id, body }) => ({ id, name: body.name, measures: latestMeasures(body) }))
+        ? asked.value.map(({ id, body }) => ({
+            id,
+            name: body.name,
+            measures: latestMeasures(body),
+            like: body.comparedWith,
+          }))
         : [],
     [asked],
   );
@@ -55,10 +60,19 @@ const Opened = ({ entry }: { entry: Entry<Envelope> }) => {
   const wearers = useShownWearers();
   const [chosen, showWearer] = useState<string | null>(null);
   const [photograph, showPhotograph] = useState<string | null>(null);
+  const [row, setRow] = useState<EnvelopeInHand['row']>(null);
+  const workIn = useCallback(
+    (chart: ChartKind, at: number) =>
+      setRow((before) => (before?.chart === chart && before.row === at ? before : { chart, row: at })),
+    [],
+  );
   const [measuring, setMeasuring] = useState<FinishedOf | null>(null);
   const settled = useSettled(envelope, patience);
   const doubts = useMemo(() => envelopeDoubts(settled), [settled]);
-  const wearer = chosen === null ? (wearers[0] ?? null) : (wearers.find((one) => one.id === chosen) ?? null);
+  const wearer =
+    chosen === null
+      ? (wearers.find((one) => one.like === envelope.for) ?? wearers[0] ?? null)
+      : (wearers.find((one) => one.id === chosen) ?? null);
   const change = useCallback(
     (apply: (envelope: Envelope) => Envelope, name: string) => desk.edit<Envelope>(id, apply, name),
     [desk, id],
@@ -74,11 +88,13 @@ const Opened = ({ entry }: { entry: Entry<Envelope> }) => {
       showWearer,
       photograph,
       showPhotograph,
+      row,
+      workIn,
       measuring,
       setMeasuring,
       change,
     }),
-    [id, envelope, doubts, wearers, wearer, photograph, measuring, change],
+    [id, envelope, doubts, wearers, wearer, photograph, row, workIn, measuring, change],
   );
   return (
     <EnvelopeProvider value={inHand}>

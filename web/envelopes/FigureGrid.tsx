@@ -36,7 +36,7 @@ const cellsIn = (text: string): readonly (readonly string[])[] =>
 /** A chart as it is printed, sizes across: every figure is a cell to type in, and what is doubtful is asked under its row. */
 export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) => {
   const say = useSay();
-  const { id, envelope, unit, doubts, change } = useEnvelope();
+  const { id, envelope, unit, doubts, change, workIn } = useEnvelope();
   const table = useRef<HTMLTableElement>(null);
   const help = useId();
   const [told, setTold] = useState('');
@@ -99,7 +99,7 @@ export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) =
               const here = doubts.filter(({ where }) => where.chart === chart && where.row === index);
               return (
                 <Fragment key={row.key}>
-                  <tr className={here.length > 0 ? 'has-doubt' : undefined}>
+                  <tr className={here.length > 0 ? 'has-doubt' : undefined} onFocus={() => workIn(chart, index)}>
                     <th scope="row" className="grid-head">
                       {row.name}
                       {row.note}

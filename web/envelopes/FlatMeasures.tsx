@@ -7,6 +7,7 @@ import {
   type FlatPiece,
   finishedFromFlat,
   finishedKinds,
+  flatMeasureGuide,
 } from '../../src/pattern/index.ts';
 import { bad, formatLength, good } from '../../src/units/index.ts';
 import { envelopePageWords } from '../../src/words/index.ts';
@@ -37,16 +38,16 @@ const withoutFlat = (envelope: Envelope, flat: FlatMeasure): Envelope => ({
 /** A piece as far as it has been measured. */
 type Measuring = { readonly [Part in keyof FlatPiece]: FlatPiece[Part] | (Part extends 'name' ? never : null) };
 
-const firstPiece = (of: FinishedOf, allowance: number | null): Measuring => {
-  const limb = of === 'upper-arm' || of === 'sleeve-hem' || of === 'thigh' || of === 'knee';
-  const long = of.endsWith('-length') || of === 'inside-leg' || of === 'shoulder';
-  return {
-    name: limb && of !== 'thigh' && of !== 'knee' ? 'Sleeve' : 'Front',
-    flat: null,
-    allowances: allowance === null ? null : allowance * 2,
-    takenOut: 0,
-    times: limb || long ? 1 : 2,
-  };
+/** The pieces one would measure for it, by the usual construction, with the allowances the envelope states. */
+const firstPieces = (of: FinishedOf, envelope: Envelope): readonly Measuring[] => {
+  const { pieces } = flatMeasureGuide(of, envelope.kind);
+  const usual = pieces.map(({ name, times, leaveOut, tape }): Measuring => {
+    // On the fold the centre has none, so a half of the body shows one allowance; elsewhere there is one at each end.
+    const fold = times === 2 && tape[0][0] === 0;
+    const within = envelope.allowance === null ? null : envelope.allowance * (fold ? 1 : 2);
+    return { name, flat: null, allowances: leaveOut.includes('allowances') ? within : 0, takenOut: 0, times };
+  });
+  return usual.length > 0 ? usual : [{ name: '', flat: null, allowances: null, takenOut: 0, times: 1 }];
 };
 
 const whole = (pieces: readonly Measuring[]): readonly FlatPiece[] | null => {
@@ -145,9 +146,7 @@ const Editor = ({ begun, onClose }: EditorProps) => {
   const [of, setOf] = useState(begun.of);
   const [view, setView] = useState(begun.view);
   const [size, setSize] = useState(begun.size);
-  const [pieces, setPieces] = useState<readonly Measuring[]>(
-    begun.pieces ?? [firstPiece(begun.of, envelope.allowance)],
-  );
+  const [pieces, setPieces] = useState<readonly Measuring[]>(begun.pieces ?? firstPieces(begun.of, envelope));
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus({ preventScroll: true }), []);
   useEffect(() => {
@@ -175,8 +174,7 @@ const Editor = ({ begun, onClose }: EditorProps) => {
             .map((kind) => ({ value: kind, label: finishedName(kind) }))}
           onChange={(value) => {
             setOf(value as FinishedOf);
-            if (pieces.every((piece) => piece.flat === null))
-              setPieces([firstPiece(value as FinishedOf, envelope.allowance)]);
+            if (pieces.every((piece) => piece.flat === null)) setPieces(firstPieces(value as FinishedOf, envelope));
           }}
         />
         <ViewSelect label={words.view} value={view} onChange={setView} />
@@ -206,7 +204,7 @@ const Editor = ({ begun, onClose }: EditorProps) => {
       <button
         type="button"
         className="verb verb-quiet"
-        onClick={() => setPieces((before) => [...before, { ...firstPiece(of, envelope.allowance), name: 'Back' }])}
+        onClick={() => setPieces((before) => [...before, ...firstPieces(of, envelope).slice(-1)])}
       >
         {words.addPiece}
       </button>

@@ -21,10 +21,28 @@ import { finishedName, viewName } from './row-words.ts';
 
 const words = envelopePageWords.picture;
 
-/** A chart is a note on the table: an em of its words, mm, and ems across and down a row. */
+/** A chart is a note on the table: an em of its words, mm. */
 const em = 10;
-const across = 58;
-const down = 7.4;
+
+/** Ems across, ems down a row, and how many rows there is room for. On a phone, fewer and closer, without the figures, which stand in the words. */
+interface Layout {
+  readonly across: number;
+  readonly down: number;
+  readonly line: number;
+  readonly most: number;
+  readonly figures: boolean;
+}
+
+const layouts = {
+  wide: { across: 58, down: 7.4, line: 4.1, most: 12, figures: true },
+  narrow: { across: 23, down: 4.6, line: 3.2, most: 4, figures: false },
+} as const satisfies Record<string, Layout>;
+
+/** What of a chart is drawn: for which table, and around which row, where not all have room. */
+export interface ChartPicture {
+  readonly narrow: boolean;
+  readonly row: number;
+}
 
 /** One measure through the sizes, and where one person's own stands among them. */
 export interface ChartStrip {
@@ -57,7 +75,7 @@ interface Scale {
 }
 
 /** A strip's own scale: from its least to its greatest figure, her own among them, over the whole breadth. */
-const scaleOf = ({ figures, own }: ChartStrip): Scale | null => {
+const scaleOf = ({ figures, own }: ChartStrip, across: number): Scale | null => {
   const all = [
     ...figures.flatMap((figure) => (figure === null ? [] : [figure].flat())),
     ...(own === null ? [] : [own]),
@@ -94,10 +112,11 @@ const drawStrip = (
   sizes: readonly string[],
   top: number,
   { write, say }: StripWords,
+  { across, line, figures }: Layout,
 ): readonly Mark[] => {
-  const scale = scaleOf(strip);
+  const scale = scaleOf(strip, across);
   if (!scale) return [];
-  const y = top + 4.1 * em;
+  const y = top + line * em;
   const placed = strip.figures.flatMap((figure, index) => {
     const mm = figureMm(figure);
     return mm === null ? [] : [{ x: scale.place(mm), figure, size: sizes[index] ?? '' }];
@@ -116,7 +135,7 @@ const drawStrip = (
           pathMark(
             'body',
             'body',
-            stroke({ x: scale.place(strip.own), y: y - em * 2.9 }, { x: scale.place(strip.own), y: y + em * 0.9 }),
+            stroke({ x: scale.place(strip.own), y: y - em * 0.95 }, { x: scale.place(strip.own), y: y + em * 0.95 }),
           ),
         ];
   const ownWords =
@@ -127,7 +146,9 @@ const drawStrip = (
             'body',
             'body',
             { x: across * em, y: top + em },
-            `${say(strip.own)}, ${placeAmong(sizes, strip.figures, strip.own)}`,
+            figures
+              ? `${say(strip.own)}, ${placeAmong(sizes, strip.figures, strip.own)}`
+              : placeAmong(sizes, strip.figures, strip.own),
             em,
             { anchor: 'end' },
           ),
@@ -147,7 +168,7 @@ const drawStrip = (
         'bold',
       ),
       ...spread(
-        placed.map(({ x, figure }) => ({ x, text: write(figure) })),
+        figures ? placed.map(({ x, figure }) => ({ x, text: write(figure) })) : [],
         y + em * 1.9,
         em * 0.9,
         'regular',
@@ -157,15 +178,24 @@ const drawStrip = (
   ];
 };
 
-const drawStrips = (envelope: Envelope, strips: readonly ChartStrip[], label: string): Drawing | null => {
-  const shown = strips.filter((strip) => scaleOf(strip) !== null);
+const drawStrips = (
+  envelope: Envelope,
+  strips: readonly ChartStrip[],
+  label: string,
+  picture: ChartPicture,
+): Drawing | null => {
+  const layout: Layout = picture.narrow ? layouts.narrow : layouts.wide;
+  const first = Math.max(0, Math.min(picture.row - 1, strips.length - layout.most));
+  const shown = strips.slice(first, first + layout.most).filter((strip) => scaleOf(strip, layout.across) !== null);
   if (shown.length === 0) return null;
   const unit = unitOf(envelope);
   const said: StripWords = {
     write: (figure) => writeFigure(figure, unit, 'measure'),
     say: (mm) => formatLength(mm, unit, { locale }),
   };
-  const marks = shown.flatMap((strip, index) => drawStrip(strip, envelope.sizes, index * down * em, said));
+  const marks = shown.flatMap((strip, index) =>
+    drawStrip(strip, envelope.sizes, index * layout.down * em, said, layout),
+  );
   return drawingOf(label, marks, em);
 };
 
@@ -175,7 +205,7 @@ interface Body {
 }
 
 /** The body chart as a picture: each measure on a line of its own, uneven growth seen at once, with one wearer's body on it in blue. */
-export const drawBodyChart = (envelope: Envelope, wearer: Body | null): Drawing | null =>
+export const drawBodyChart = (envelope: Envelope, wearer: Body | null, picture: ChartPicture): Drawing | null =>
   drawStrips(
     envelope,
     envelope.body.map(({ measure, figures }) => ({
@@ -187,6 +217,7 @@ export const drawBodyChart = (envelope: Envelope, wearer: Body | null): Drawing 
     wearer
       ? fill(words.bodyWith, { name: envelope.name, wearer: wearer.name }, 'cm')
       : fill(words.body, { name: envelope.name }, 'cm'),
+    picture,
   );
 
 /** The body measure a finished one goes round, so that her own can be set against it. */
@@ -201,7 +232,7 @@ const goesRound: Readonly<Record<string, MeasureId>> = {
 };
 
 /** Finished measurements as a picture, with her own body under them where a measurement goes round one. */
-export const drawFinishedChart = (envelope: Envelope, wearer: Body | null): Drawing | null =>
+export const drawFinishedChart = (envelope: Envelope, wearer: Body | null, picture: ChartPicture): Drawing | null =>
   drawStrips(
     envelope,
     envelope.finished.map((row, index) => {
@@ -217,4 +248,5 @@ export const drawFinishedChart = (envelope: Envelope, wearer: Body | null): Draw
     wearer
       ? fill(words.finishedWith, { name: envelope.name, wearer: wearer.name }, 'cm')
       : fill(words.finished, { name: envelope.name }, 'cm'),
+    picture,
   );

@@ -27,21 +27,28 @@ const lengthOf = (row: ClothRow, size: number): number => {
 const apart = 260;
 
 /** Ems of words, mm, for cloths this long: they must read when all of it is seen. */
-const emFor = (width: number, height: number): number => Math.max(width, height * 1.05) / 44;
+const emFor = (width: number, height: number, narrow: boolean): number =>
+  Math.max(width, height * 1.2) / (narrow ? 20 : 44);
 
 /**
  * Cloth needed as it would lie: every width printed, to scale, selvages at its sides, a row of them for each view.
- * Null where nothing is printed for the size.
+ * On a phone one view, of the row worked in. Null where nothing is printed for the size.
  */
-export const drawClothNeeded = (envelope: Envelope, size: string): Drawing | null => {
+export const drawClothNeeded = (
+  envelope: Envelope,
+  size: string,
+  { narrow, row: worked }: { readonly narrow: boolean; readonly row: number },
+): Drawing | null => {
   const index = envelope.sizes.indexOf(size);
   const rows = envelope.clothNeeded.filter((row) => row.layer === 'shell' && lengthOf(row, index) > 0);
   if (rows.length === 0) return null;
-  const views = [...new Set(rows.map((row) => row.view))];
+  const all = [...new Set(rows.map((row) => row.view))];
+  const own = envelope.clothNeeded[worked]?.view;
+  const views = narrow ? [own !== undefined && all.includes(own) ? own : (all[0] ?? null)] : all;
   const lines = views.map((view) => rows.filter((row) => row.view === view));
   const breadth = Math.max(...lines.map((line) => line.reduce((sum, row) => sum + row.width + apart, 0)));
   const height = lines.reduce((sum, line) => sum + Math.max(...line.map((row) => lengthOf(row, index))) + apart * 2, 0);
-  const em = emFor(breadth, height);
+  const em = emFor(breadth, height, narrow);
   let top = 0;
   const marks = lines.flatMap((line): readonly Mark[] => {
     const tallest = Math.max(...line.map((row) => lengthOf(row, index)));

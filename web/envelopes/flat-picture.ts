@@ -9,7 +9,7 @@ import {
   stroke,
   textMark,
 } from '../../src/draw/index.ts';
-import { cubic, intersectPaths, line, type Path, type Point, subtract } from '../../src/geometry/index.ts';
+import { cubic, intersectPaths, line, offsetPath, type Path, type Point, subtract } from '../../src/geometry/index.ts';
 import {
   type Envelope,
   type FinishedOf,
@@ -184,14 +184,40 @@ const on = (block: Block, at: Point) => {
     const from = place(isCurve(corner) ? corner[3] : corner);
     return isCurve(next) ? cubic(from, place(next[1]), place(next[2]), place(next[3])) : line(from, place(next));
   });
-  return { place, outline };
+  return { place, outline: fromMidway(outline) };
+};
+
+/** The same outline begun in the middle of a straight edge, so that every corner lies within the run. */
+const fromMidway = (outline: Path): Path => {
+  const start = outline.findLastIndex((segment) => segment.kind === 'line');
+  const edge = outline[start];
+  if (!edge) return outline;
+  const middle = { x: (edge.from.x + edge.to.x) / 2, y: (edge.from.y + edge.to.y) / 2 };
+  return [line(middle, edge.to), ...outline.slice(start + 1), ...outline.slice(0, start), line(edge.from, middle)];
+};
+
+/** The allowance of the drawing, mm: wide enough to be seen beside the tape. */
+const allowance = 22;
+
+/** Where the tissue is cut: outside the seam by its allowance, but not beyond a fold. */
+const cutAround = (seam: Path, fold: number | null): Path => {
+  const cut = offsetPath(seam, allowance);
+  if (fold === null) return cut;
+  const within = ({ x, y }: Point): Point => ({ x: Math.max(x, fold), y });
+  return cut.map((segment) =>
+    segment.kind === 'line'
+      ? line(within(segment.from), within(segment.to))
+      : cubic(within(segment.from), within(segment.control1), within(segment.control2), within(segment.to)),
+  );
 };
 
 const polyline = (points: readonly Point[]): Path =>
   points.slice(1).map((point, index) => line(points[index] as Point, point));
 
-const em = 22;
-const apart = 120;
+const apart = 210;
+
+/** An em of the words, mm of the pieces: on a phone the table is small, and the words are not. */
+const emOn = (narrow: boolean): number => (narrow ? 38 : 22);
 
 /** Beyond any block, mm: where a line across one begins and ends. */
 const beyond = 2000;
@@ -224,25 +250,28 @@ const edgeToEdge = (outline: Path, from: Point, to: Point): readonly [Point, Poi
  * The pieces to measure for a finished measurement, with the tape laid where it goes: in blue, for it stands for the
  * body, and named. Null where such a garment has no piece to measure it on.
  */
-export const drawFlatGuide = (of: FinishedOf, kind: Envelope['kind']): Drawing | null => {
+export const drawFlatGuide = (of: FinishedOf, kind: Envelope['kind'], narrow: boolean): Drawing | null => {
+  const em = emOn(narrow);
   const guide = flatMeasureGuide(of, kind);
   if (guide.pieces.length === 0) return null;
   let left = 0;
   const marks = guide.pieces.map((piece): Mark => {
     const block = blocks[piece.piece];
     const { place, outline } = on(block, { x: left, y: 0 });
+    const cut = cutAround(outline, block.fold ? left : null);
     left += block.breadth + apart;
     const [from, to] = edgeToEdge(outline, place(piece.tape[0]), place(piece.tape[1]));
     const upright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
     const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
     const count = fill(piece.times === 2 ? words.twice : words.once, {}, 'cm');
     return groupMark(`flat-${piece.piece}`, `${piece.name}, ${count}`, [
-      filledMark('seam', 'paper', outline),
-      pathMark('cut', 'cut', outline),
+      filledMark('seam', 'paper', cut),
+      pathMark('cut', 'cut', cut),
+      pathMark('seam', 'seam', outline),
       ...block.inner.map((points) => pathMark('marks', 'mark', polyline(points.map(place)))),
       ...(block.fold ? [pathMark('marks', 'fold', stroke(place([0.025, 0.25]), place([0.025, 0.9])))] : []),
       pathMark('body', 'body', stroke(from, to)),
-      filledMark('body', 'body', ...arrowHeads(from, to)),
+      filledMark('body', 'body', ...arrowHeads(from, to, em)),
       textMark(
         'words',
         'body',
@@ -251,17 +280,59 @@ export const drawFlatGuide = (of: FinishedOf, kind: Envelope['kind']): Drawing |
         em,
         { anchor: upright ? 'start' : 'middle' },
       ),
-      textMark('words', 'mark', { x: place([0.5, 0]).x, y: place([0, 1]).y + em * 1.6 }, piece.name, em * 1.05, {
+      ...leftOut(from, to, upright, block.fold && !upright, em),
+      textMark(
+        'words',
+        'mark',
+        { x: place([0.5, 0]).x, y: place([0, 1]).y + allowance + em * 1.6 },
+        piece.name,
+        em * 1.05,
+        {
+          anchor: 'middle',
+          weight: 'bold',
+        },
+      ),
+      textMark('words', 'mark', { x: place([0.5, 0]).x, y: place([0, 1]).y + allowance + em * 3 }, count, em, {
         anchor: 'middle',
-        weight: 'bold',
       }),
-      textMark('words', 'mark', { x: place([0.5, 0]).x, y: place([0, 1]).y + em * 3 }, count, em, { anchor: 'middle' }),
     ]);
   });
   return drawingOf(fill(words.picture, { what: finishedName(of).toLowerCase() }, 'cm'), marks, em);
 };
 
-const arrowHeads = (from: Point, to: Point): readonly Path[] => [
+/** What lies beyond the tape's ends and is left out: the allowance, between two ticks; none at a fold. */
+const leftOut = (from: Point, to: Point, upright: boolean, fold: boolean, em: number): readonly Mark[] => {
+  const along = upright ? { x: 0, y: allowance } : { x: allowance, y: 0 };
+  const ends = [...(fold ? [] : [{ at: from, out: { x: -along.x, y: -along.y } }]), { at: to, out: along }];
+  const tick = (at: Point): Path =>
+    upright
+      ? stroke({ x: at.x - em * 0.35, y: at.y }, { x: at.x + em * 0.35, y: at.y })
+      : stroke({ x: at.x, y: at.y - em * 0.35 }, { x: at.x, y: at.y + em * 0.35 });
+  return [
+    pathMark(
+      'marks',
+      'dimension',
+      ...ends.flatMap(({ at, out }) => {
+        const end = { x: at.x + out.x, y: at.y + out.y };
+        return [stroke(at, end), tick(at), tick(end)];
+      }),
+    ),
+    ...ends
+      .slice(-1)
+      .map(({ at, out }) =>
+        textMark(
+          'words',
+          'mark',
+          upright ? { x: at.x + em * 0.9, y: at.y + out.y * 0.8 } : { x: at.x + out.x + em * 0.4, y: at.y + em * 0.35 },
+          words.leftOutHere,
+          em * 0.9,
+          { anchor: 'start' },
+        ),
+      ),
+  ];
+};
+
+const arrowHeads = (from: Point, to: Point, em: number): readonly Path[] => [
   arrowHead(to, subtract(to, from), em * 0.7),
   arrowHead(from, subtract(from, to), em * 0.7),
 ];

@@ -1,7 +1,9 @@
 import { useMemo } from 'react';
+import type { ChartKind } from '../../src/pattern/index.ts';
 import { envelopePageWords, fill } from '../../src/words/index.ts';
 import { useCurrentPassage } from '../makes/Passages.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { drawBodyChart, drawFinishedChart } from './chart-picture.ts';
 import { drawClothNeeded } from './cloth-picture.ts';
 import { useEnvelope } from './envelope-context.ts';
@@ -12,7 +14,8 @@ const words = envelopePageWords.picture;
 
 /** What lies on the table while a passage of the envelope is read or worked in. */
 export const useLayEnvelope = (): void => {
-  const { id, envelope, wearer, photograph, measuring } = useEnvelope();
+  const { id, envelope, wearer, photograph, measuring, row } = useEnvelope();
+  const narrow = useNarrow();
   const passage = useCurrentPassage();
   const shown = photograph ?? (passage === 'photographs' ? (envelope.photographs[0] ?? null) : null);
   const number = shown === null ? 0 : envelope.photographs.indexOf(shown) + 1;
@@ -21,20 +24,22 @@ export const useLayEnvelope = (): void => {
     fill(words.photograph, { number, name: envelope.name }, 'cm'),
   );
   const tape = useMemo((): Laid | null => {
-    const drawing = measuring === null || passage !== 'finished' ? null : drawFlatGuide(measuring, envelope.kind);
+    const drawing =
+      measuring === null || passage !== 'finished' ? null : drawFlatGuide(measuring, envelope.kind, narrow);
     return drawing && { drawing, subject: `tape ${measuring}` };
-  }, [measuring, passage, envelope.kind]);
+  }, [measuring, passage, envelope.kind, narrow]);
   const chart = useMemo((): Laid | null => {
+    const at = (chart: ChartKind) => ({ narrow, row: row?.chart === chart ? row.row : 0 });
     const middle = envelope.sizes[Math.floor(envelope.sizes.length / 2)] ?? '';
     const drawing =
-      (passage === 'cloth' ? drawClothNeeded(envelope, middle) : null) ??
-      (passage === 'finished' ? drawFinishedChart(envelope, wearer) : null) ??
-      drawBodyChart(envelope, wearer) ??
-      drawFinishedChart(envelope, wearer) ??
-      drawClothNeeded(envelope, middle);
+      (passage === 'cloth' ? drawClothNeeded(envelope, middle, at('cloth')) : null) ??
+      (passage === 'finished' ? drawFinishedChart(envelope, wearer, at('finished')) : null) ??
+      drawBodyChart(envelope, wearer, at('body')) ??
+      drawFinishedChart(envelope, wearer, at('finished')) ??
+      drawClothNeeded(envelope, middle, at('cloth'));
     if (!drawing) return null;
     const kind = passage === 'cloth' || passage === 'finished' ? passage : 'body';
-    return { drawing, subject: `envelope ${id} ${kind}`, onSheet: kind !== 'cloth' };
-  }, [id, envelope, wearer, passage]);
+    return { drawing, subject: `envelope ${id} ${kind} ${narrow}`, onSheet: kind !== 'cloth' };
+  }, [id, envelope, wearer, passage, narrow, row]);
   useLay(tape ?? laidPhotograph ?? chart);
 };
