@@ -19,6 +19,8 @@ export interface AskedRow {
   readonly label: string;
   readonly view: string | null;
   readonly figures: readonly Figure[];
+  /** Of a cloth row, what it did say of the cloth; width null where none. */
+  readonly cloth?: Pick<ClothRow, 'layer' | 'nap'> & { readonly width: number | null };
 }
 
 /** A chart as read, every length mm, rows in the order the program shows them. */

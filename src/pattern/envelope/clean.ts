@@ -1,7 +1,7 @@
 import { bad, good, type Result } from '../../units/index.ts';
 
 /** More than any envelope prints; past them the text is something else. */
-export const chartLimits = { characters: 60_000, lines: 400, columns: 80, cell: 200 } as const;
+export const chartLimits = { characters: 60_000, lines: 400, columns: 80, line: 2000 } as const;
 
 /** Marks that turn writing right to left, join or hide: they stand between pasted figures and are never seen. */
 const unseen = /\p{Cf}|(?![\t\n])\p{Cc}/gu;
@@ -30,5 +30,6 @@ export const chartLines = (text: string): Result<readonly string[]> => {
     .split('\n')
     .filter((line) => line.trim() !== '');
   if (lines.length === 0) return bad('envelope.chart-empty');
-  return lines.length > chartLimits.lines ? bad('envelope.chart-too-long') : good(lines);
+  const tooLong = lines.length > chartLimits.lines || lines.some((line) => line.length > chartLimits.line);
+  return tooLong ? bad('envelope.chart-too-long') : good(lines);
 };

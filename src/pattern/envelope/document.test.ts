@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { sentence } from '../../words/index.ts';
 import { blankEnvelope, chartBodies, type Envelope, finishedOf, readEnvelope, writeEnvelope } from './index.ts';
@@ -111,4 +112,9 @@ describe('figures', () => {
     expect(finishedOf(envelope, '12', 'A', 'waist')).toBeNull();
     expect(finishedOf(envelope, '20', 'A', 'bust')).toBeNull();
   });
+});
+
+test('the document shown in docs/envelopes.md passes the door', () => {
+  const shown = /```json\n(.*?)```/s.exec(readFileSync('docs/envelopes.md', 'utf8'))?.[1] ?? '';
+  expect(readEnvelope(JSON.parse(shown))).toMatchObject({ ok: true });
 });

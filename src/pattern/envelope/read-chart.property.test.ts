@@ -84,7 +84,7 @@ const ways = fc.record({
   hidden: fc.constantFrom('', '\u200f', '\u202a', '\ufeff'),
   ends: fc.constantFrom('\n', '\r\n', '\n\n'),
 });
-type Way = fc.infer<typeof ways>;
+type Way = typeof ways extends fc.Arbitrary<infer One> ? One : never;
 
 const glyphs: Readonly<Record<number, string>> = { 1: '⅛', 2: '¼', 3: '⅜', 4: '½', 5: '⅝', 6: '¾', 7: '⅞' };
 

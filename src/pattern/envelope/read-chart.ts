@@ -23,7 +23,7 @@ type Place =
       readonly width: number;
       readonly nap: ClothRow['nap'];
     }
-  | { readonly is: 'asked'; readonly view: string | null };
+  | { readonly is: 'asked'; readonly view: string | null; readonly cloth?: NonNullable<AskedRow['cloth']> };
 
 const viewsOf = (row: PrintedRow): readonly (string | null)[] =>
   row.views === null || row.views.length === 0 ? [null] : row.views;
@@ -38,8 +38,12 @@ const placeOf = (row: PrintedRow, view: string | null, kind: ChartOptions['kind'
     return of ? { is: 'finished', of, view } : { is: 'asked', view };
   }
   const width = row.cloth?.widths[system] ?? Object.values(row.cloth?.widths ?? {})[0];
-  if (row.cloth?.unknown !== '' || width === undefined) return { is: 'asked', view };
-  return { is: 'cloth', view, layer: row.cloth.layer, width, nap: row.cloth.nap };
+  if (!row.cloth) return { is: 'asked', view };
+  const { layer, nap, unknown } = row.cloth;
+  if (unknown !== '' || width === undefined) {
+    return { is: 'asked', view, cloth: { layer, nap, width: width ?? null } };
+  }
+  return { is: 'cloth', view, layer, width, nap };
 };
 
 /** The same width in inches and centimetres as trade names them (45 in and 115 cm, 60 and 150) differs by less than this share. */
@@ -108,7 +112,7 @@ const sorted = (rows: readonly Row[]) => ({
     ),
   ),
   asked: rows.flatMap(({ place, label, figures }): readonly AskedRow[] =>
-    place.is === 'asked' ? [{ label, view: place.view, figures }] : [],
+    place.is === 'asked' ? [{ label, view: place.view, figures, ...(place.cloth ? { cloth: place.cloth } : {}) }] : [],
   ),
 });
 

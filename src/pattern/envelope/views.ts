@@ -21,6 +21,15 @@ const idsOf = (run: string): readonly string[] => {
   });
 };
 
+/** A view known already that goes by this letter: as its id, its name, or the beginning of its name. */
+const knownAs = (letter: string, known: readonly EnvelopeView[]): string => {
+  const called = new RegExp(`^(?:views?\\s+)?${letter}(?![\\p{L}\\d])`, 'iu');
+  const found =
+    known.find(({ id }) => id.toUpperCase() === letter) ??
+    known.find(({ id, name }) => called.test(name) || called.test(id.replaceAll('-', ' ')));
+  return found?.id ?? letter;
+};
+
 export interface ViewsSaid {
   /** Null where none is named; empty for all of them. */
   readonly views: readonly string[] | null;
@@ -36,17 +45,18 @@ export const viewsSaid = (text: string, known: readonly EnvelopeView[]): ViewsSa
   if (isAllViews(plain)) return { views: [], rest: '' };
   const named = known.find(({ id, name }) => [id, name].some((one) => one.toLowerCase() === plain.toLowerCase()));
   if (named) return { views: [named.id], rest: '' };
+  const ids = (run: string | undefined): readonly string[] => idsOf(run ?? '').map((id) => knownAs(id, known));
   const word = afterWord.exec(text);
   if (word) {
     const rest = `${text.slice(0, word.index)} ${text.slice(word.index + word[0].length)}`;
-    return { views: idsOf(word[1] ?? ''), rest: rest.replace(/\s+/g, ' ').replace(/^[\s,:;-]+|[\s,:;-]+$/g, '') };
+    return { views: ids(word[1]), rest: rest.replace(/\s+/g, ' ').replace(/^[\s,:;-]+|[\s,:;-]+$/g, '') };
   }
-  if (alone.test(plain)) return { views: idsOf(plain), rest: '' };
+  if (alone.test(plain)) return { views: ids(plain), rest: '' };
   const start = before.exec(plain);
-  if (start) return { views: idsOf(start[1] ?? ''), rest: plain.slice(start[0].length) };
+  if (start) return { views: ids(start[1]), rest: plain.slice(start[0].length) };
   const end = last.exec(plain);
   if (end && !/\bcup$/i.test(end[1] ?? ''))
-    return { views: idsOf(end[2] ?? ''), rest: (end[1] ?? '').replace(/[\s,:-]+$/, '') };
+    return { views: ids(end[2]), rest: (end[1] ?? '').replace(/[\s,:-]+$/, '') };
   return { views: null, rest: text.trim() };
 };
 
