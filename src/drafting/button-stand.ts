@@ -126,8 +126,8 @@ export interface ButtonRow {
 }
 
 /** How far above the hem the last button may lie, and how many spacings are weighed between. */
-const lastAboveHem = { least: 90, most: 190 } as const;
-const looks = 41;
+const lastAboveHem = { least: 80, most: 205 } as const;
+const looks = 51;
 
 /**
  * Heights of the buttons on the stand, top down: one between collar and bust, one at the bust, the others evenly below

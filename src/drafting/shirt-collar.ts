@@ -54,7 +54,7 @@ export interface StandShape {
   readonly corner: number;
 }
 
-export const standShape: StandShape = { height: 32, rise: 15, corner: 13 };
+export const standShape: StandShape = { height: 32, rise: 12, corner: 13 };
 
 /** The curve that leaves level at `from` and arrives at `to` along a direction; both handles a third of the way. */
 const risingCurve = (from: Point, to: Point, arriving: Point): Cubic => {

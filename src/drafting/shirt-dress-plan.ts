@@ -57,6 +57,9 @@ export const shirtDress = {
   slit: 110,
 } as const;
 
+/** The pockets' mouths on the skirt's sides, from the waistband, mm: where a hand falls. */
+export const pocketMouth = { from: 55, length: 150 } as const;
+
 /** Numbers the pieces are drawn from, mm; levels with the nape at 0, y down. */
 export interface ShirtDressPlan {
   readonly ease: EaseByLevel;
@@ -84,7 +87,8 @@ export interface ShirtDressPlan {
     readonly length: number;
     /** Cap top to elbow. */
     readonly elbow: number;
-    /** Widest and narrowest wrist edge; a short sleeve's hem follows its upper arm. */
+    readonly elbowGirth: number;
+    /** Narrowest and widest wrist edge; a short sleeve's hem follows its upper arm. */
     readonly wrist: readonly [number, number];
     /** Finished cuff, buttoned. */
     readonly cuff: number;
@@ -92,7 +96,7 @@ export interface ShirtDressPlan {
 }
 
 /** What the design asks for where nothing else is said, mm over the whole girth. */
-const design = { bust: 110, waist: 110, hip: 110, upperArm: 100 } as const;
+const design = { bust: 110, waist: 110, hip: 110, upperArm: 115 } as const;
 
 /** Ease that may be asked for, mm. */
 const easeRange: Readonly<Record<string, readonly [number, number]>> = {
@@ -105,8 +109,11 @@ const easeRange: Readonly<Record<string, readonly [number, number]>> = {
 /** Bodice over waistband, at least: enough to be drawn in evenly without looking like a slip of the scissors. */
 const leastBlousing = 1.06;
 
+/** A collar's neckline lies closer to the neck than a faced one: so much at the shoulder and at the front, mm. */
+const closer = { aside: 3, down: 5 } as const;
+
 /** Flare at each side over the length of the upper skirt: a skirt without tier needs it to be walked in. */
-const flareOf = ({ tier }: ShirtDressView): number => (tier ? 0.04 : 0.07);
+const flareOf = ({ tier }: ShirtDressView): number => (tier ? 0.04 : 0.08);
 
 /** How the hem lies: mid-calf (this share of the knee's height over the floor) with a tier, at the middle of the knee without. */
 const tierHem = 0.68;
@@ -149,9 +156,15 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
     waistQuarter: Math.max(block.waistQuarter, leastBodice),
     hipQuarter: Math.max(block.hipQuarter, leastBodice),
     armholeDepth: block.armholeDepth + 12,
+    neck: {
+      ...block.neck,
+      backWidth: block.neck.backWidth - closer.aside,
+      frontWidth: block.neck.frontWidth - closer.aside,
+      frontDepth: block.neck.frontDepth - closer.down,
+    },
     shoulder: {
       ...block.shoulder,
-      length: block.shoulder.length + shirtDress.shoulderOut,
+      length: block.shoulder.length + shirtDress.shoulderOut + closer.aside,
       ease: 0,
       dartLength: 0.5 * block.armholeDepth - 4,
     },
@@ -185,12 +198,20 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
       // A little longer than the arm, so that the cuff stays at the wrist when the elbow bends.
       length: view.sleeve === 'long' ? fallsFrom + 18 - shirtDress.cuff : 0.41 * body.armLength - 8,
       elbow: 0.57 * body.armLength - shirtDress.shoulderOut,
+      elbowGirth: body.elbowGirth,
       wrist: [cuff + pleats.least, cuff + pleats.most],
       cuff,
     },
   });
 };
 
-/** The wrist edge of a sleeve so wide at the upper arm, mm. */
+/** Ease the bent elbow needs, and the share of a sleeve's taper that is behind where it bends. */
+const elbow = { ease: 48, taper: 0.55 } as const;
+
+/** The wrist edge of a sleeve so wide at the upper arm, mm: no narrower than leaves the elbow its ease. */
 export const wristOf = ({ sleeve }: ShirtDressPlan, upperArm: number): number =>
-  settle(wristShare * upperArm, sleeve.wrist[0], sleeve.wrist[1]);
+  settle(
+    Math.max(wristShare * upperArm, upperArm - (upperArm - sleeve.elbowGirth - elbow.ease) / elbow.taper),
+    sleeve.wrist[0],
+    sleeve.wrist[1],
+  );

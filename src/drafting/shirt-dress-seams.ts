@@ -94,7 +94,15 @@ const cuffSeams: readonly Seam[] = [
 
 const skirtSeams = (garment: Pick<Garment, 'pieces'>, tier: boolean): readonly Seam[] => [
   plain('waist-side', side('waist-front', 'side'), side('waist-back', 'side')),
-  plain('skirt-side', side('skirt-front', 'side'), side('skirt-back', 'side'), [['hip', 'hip']]),
+  plain('skirt-side-above', side('skirt-front', 'side-above'), side('skirt-back', 'side-above')),
+  plain('skirt-side', side('skirt-front', 'side'), side('skirt-back', 'side')),
+  ...(['front', 'back'] as const).map((half) =>
+    plain(`pocket-${half}`, side('pocket', 'mouth'), side(`skirt-${half}`, 'pocket'), [
+      ['mouth-top', 'mouth-top'],
+      ['mouth-end', 'mouth-end'],
+    ]),
+  ),
+  plain('pocket-bag', side('pocket', 'bag'), side('pocket', 'bag')),
   ...(['front', 'back'] as const).flatMap((half: Half): readonly Seam[] => [
     gathered(
       garment,

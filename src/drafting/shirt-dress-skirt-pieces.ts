@@ -12,7 +12,8 @@ import {
   shell,
   straightRun,
 } from './pieces.ts';
-import { type ShirtDressPlan, shirtDress } from './shirt-dress-plan.ts';
+import { splitSide } from './pocket-on-side.ts';
+import { pocketMouth, type ShirtDressPlan, shirtDress } from './shirt-dress-plan.ts';
 import type { SkirtPanel } from './shirt-dress-skirt.ts';
 
 type Half = 'front' | 'back';
@@ -72,6 +73,7 @@ const onSide = ({ from, to }: Line, y: number): Point => ({
 export const skirtPiece = (half: Half, panel: SkirtPanel, { skirt, view }: ShirtDressPlan): Piece => {
   const corner: Point = { x: panel.from, y: 0 };
   const low = pathEnd(panel.hem);
+  const [above, mouth, below] = splitSide(panel.side, pocketMouth);
   const lengthen = (skirt.hip + skirt.length) / 2;
   const hemEdge = view.tier ? edge('tier', 'seam', allowances.seam) : edge('hem', 'hem', allowances.bodyHem);
   return {
@@ -81,15 +83,18 @@ export const skirtPiece = (half: Half, panel: SkirtPanel, { skirt, view }: Shirt
     cut: [orders(half)],
     runs: closeRuns([
       straightRun('waist', corner, panel.side.from),
-      edgeRun('side', [panel.side]),
+      edgeRun('side-above', [above]),
+      edgeRun('pocket', [mouth]),
+      edgeRun('side', [below]),
       edgeRun(hemEdge.id, panel.hem),
       centreRun(half, low, corner),
     ]),
-    edges: [...seamEdges('waist', 'side'), hemEdge, centreEdge(half)],
+    edges: [...seamEdges('waist', 'side-above', 'pocket', 'side'), hemEdge, centreEdge(half)],
     darts: [],
     notches: [
       ...quarters('waist'),
-      { id: 'hip', edge: 'side', at: skirt.hip / panel.side.to.y, strokes: 1 },
+      { id: 'mouth-top', edge: 'pocket', at: 0, strokes: 1 },
+      { id: 'mouth-end', edge: 'pocket', at: 1, strokes: 1 },
       ...(view.tier ? quarters('tier') : []),
     ],
     grain: grainDown(panel.from + 0.4 * panel.top, skirt.length),

@@ -6,6 +6,7 @@ import { shirtDressWords } from '../words/index.ts';
 import { buttonHeights, draftButtonStand } from './button-stand.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
+import { sidePocket, splitSide } from './pocket-on-side.ts';
 import { draftFall, draftStand, standShape } from './shirt-collar.ts';
 import { fallPiece, standPiece } from './shirt-collar-pieces.ts';
 import {
@@ -19,6 +20,7 @@ import {
 import { type ShirtDressDraft, settleShirtDress } from './shirt-dress-fit.ts';
 import { shirtDress as fixed, planShirtDress, type ShirtDressView, shirtDressViews } from './shirt-dress-plan.ts';
 import { shirtDressGirths, shirtDressSeams } from './shirt-dress-seams.ts';
+import { shirtDressShape } from './shirt-dress-shape.ts';
 import { draftSkirt } from './shirt-dress-skirt.ts';
 import { skirtPiece, tierPiece, waistPiece } from './shirt-dress-skirt-pieces.ts';
 import { cuffPiece, shirtSleevePiece, slitBinding } from './shirt-sleeve-pieces.ts';
@@ -96,6 +98,7 @@ const assemble = (draft: ShirtDressDraft): Garment => {
     waistPiece('back', skirt.back),
     skirtPiece('front', skirt.front, plan),
     skirtPiece('back', skirt.back, plan),
+    sidePocket(splitSide(skirt.front.side, pocketMouth)[1]),
     ...(view.tier ? [tierPiece('front', skirt.front, plan.tier), tierPiece('back', skirt.back, plan.tier)] : []),
     standPieceOf(draft),
   ].map((piece) => ({ ...piece, name: names[piece.id] ?? piece.name }));
@@ -136,6 +139,6 @@ export const shirtDress: HousePattern = defineHousePattern({
     { what: 'interfacing' },
   ],
   draft: draftShirtDress,
-  shape: () => [],
+  shape: shirtDressShape,
   sketch: () => ({ front: [], back: [] }),
 });

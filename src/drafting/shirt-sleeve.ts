@@ -29,8 +29,8 @@ export interface ShirtSleeve {
 
 /** A shirt's cap is low and flat: hardly hollow, front and back nearly alike. */
 const shirtCap: { readonly front: CapShape; readonly back: CapShape } = {
-  front: { across: 0.42, up: 0.42, head: 0.52, hollow: 0.68 },
-  back: { across: 0.38, up: 0.42, head: 0.52, hollow: 0.62 },
+  front: { across: 0.45, up: 0.41, head: 0.52, hollow: 0.82 },
+  back: { across: 0.4, up: 0.41, head: 0.52, hollow: 0.6 },
 };
 
 /** Where the upper arm is measured, below the underarm line, mm. */

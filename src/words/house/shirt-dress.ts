@@ -3,7 +3,7 @@ import type { HouseWords } from './types.ts';
 export const shirtDressWords = {
   name: 'Shirt dress',
   about:
-    'A woven dress buttoned from neck to hem: forward yoke, box pleat below it, side bust dart, waistband set in, gathered skirt. Easy over the bust, loose at the hip.',
+    'A woven dress buttoned from neck to hem: forward yoke, box pleat below it, side bust dart, waistband set in, gathered skirt with pockets in its sides. Easy over the bust, loose at the hip.',
   views: {
     tiered: {
       name: 'Tiered, long sleeve',
@@ -28,6 +28,7 @@ export const shirtDressWords = {
     'waist-back': 'Back waistband',
     'skirt-front': 'Skirt front',
     'skirt-back': 'Skirt back',
+    pocket: 'Pocket',
     'tier-front': 'Tier front',
     'tier-back': 'Tier back',
   },
@@ -73,10 +74,14 @@ export const shirtDressWords = {
     },
     {
       do: 'sew',
-      text: 'Join the sides of skirt and tier. Gather the tier’s top in quarters on to the skirt, pin notch to notch, and stitch.',
+      text: 'Sew a pocket to each side of the skirt between its notches, and join the skirt’s sides round the bags; join the tier’s sides. Gather the tier’s top in quarters on to the skirt, pin notch to notch, and stitch.',
       views: ['tiered'],
     },
-    { do: 'sew', text: 'Join the sides of the skirt.', views: ['knee'] },
+    {
+      do: 'sew',
+      text: 'Sew a pocket to each side of the skirt between its notches, and join the skirt’s sides round the bags.',
+      views: ['knee'],
+    },
     {
       do: 'sew',
       text: 'Gather the skirt’s top with two rows of long stitches, share it out by the quarter notches, and stitch it to the waistband.',
