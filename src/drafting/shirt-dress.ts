@@ -18,7 +18,13 @@ import {
   shirtYoke,
 } from './shirt-dress-body-pieces.ts';
 import { type ShirtDressDraft, settleShirtDress } from './shirt-dress-fit.ts';
-import { shirtDress as fixed, planShirtDress, type ShirtDressView, shirtDressViews } from './shirt-dress-plan.ts';
+import {
+  shirtDress as fixed,
+  planShirtDress,
+  pocketMouth,
+  type ShirtDressView,
+  shirtDressViews,
+} from './shirt-dress-plan.ts';
 import { shirtDressGirths, shirtDressSeams } from './shirt-dress-seams.ts';
 import { shirtDressShape } from './shirt-dress-shape.ts';
 import { draftSkirt } from './shirt-dress-skirt.ts';
