@@ -1,6 +1,6 @@
 import { cubic, type Line, lerp, line, type Path, type Point, pathLength } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { allowances, closeRuns, edge, edgeRun, shell } from './pieces.ts';
+import { allowances, closeRuns, edge, edgeRun, shell, straightRun } from './pieces.ts';
 
 /** Where the mouth of a pocket lies on a straight side seam, from its top, mm. */
 export interface PocketMouth {
@@ -17,7 +17,7 @@ export const splitSide = (side: Line, { from, length }: PocketMouth): readonly [
 };
 
 /** How deep a hand goes in from the mouth, and how far down below it, mm. */
-const bag = { deep: 135, below: 95 } as const;
+const bag = { deep: 135, below: 85 } as const;
 
 /**
  * The bag of a pocket in the side seam of a skirt that is gathered above it: it hangs from its mouth alone, which
@@ -33,15 +33,18 @@ export const sidePocket = (mouth: Line): Piece => {
     cubic(low, { x: low.x, y: low.y + 0.6 * bag.below }, { x: bottom.x + 0.28 * bag.deep, y: bottom.y }, bottom),
     cubic(bottom, { x: bottom.x - 0.28 * bag.deep, y: bottom.y }, { x: far.x, y: far.y + 0.5 * bag.below }, far),
     cubic(far, { x: far.x, y: far.y - 0.45 * (far.y - top.y) }, { x: shoulder.x - 34, y: shoulder.y }, shoulder),
-    line(shoulder, top),
   ];
   return {
     id: 'pocket',
     name: 'Pocket',
     role: 'pocket',
     cut: [shell(4, true)],
-    runs: closeRuns([edgeRun('mouth', [mouth]), edgeRun('bag', round)]),
-    edges: [edge('mouth', 'seam', allowances.seam), edge('bag', 'seam', allowances.neck)],
+    runs: closeRuns([edgeRun('mouth', [mouth]), edgeRun('bag', round), straightRun('top', shoulder, top)]),
+    edges: [
+      edge('mouth', 'seam', allowances.seam),
+      edge('bag', 'seam', allowances.neck),
+      edge('top', 'seam', allowances.neck),
+    ],
     darts: [],
     notches: [
       { id: 'mouth-top', edge: 'mouth', at: 0, strokes: 1 },

@@ -102,6 +102,7 @@ const skirtSeams = (garment: Pick<Garment, 'pieces'>, tier: boolean): readonly S
       ['mouth-end', 'mouth-end'],
     ]),
   ),
+  plain('pocket-top', side('pocket', 'top'), side('pocket', 'top')),
   plain('pocket-bag', side('pocket', 'bag'), side('pocket', 'bag')),
   ...(['front', 'back'] as const).flatMap((half: Half): readonly Seam[] => [
     gathered(

@@ -381,7 +381,7 @@ const pocketChecks: readonly ShapeCheck[] = [
   check('pocket-bends', 'The pocket’s bag is round, without a stray bend', sewing, 'count', [0, 0], (garment) =>
     edgeBend(garment, 'pocket', 'bag'),
   ),
-  check('pocket-hangs', 'The pocket’s bag ends above the skirt’s lower edge', sewing, 'mm', [40, 500], (garment) => {
+  check('pocket-hangs', 'The pocket’s bag ends above the skirt’s lower edge', sewing, 'mm', [20, 500], (garment) => {
     const low = Math.max(...runOf(garment, 'pocket', 'bag').map(({ to }) => to.y));
     return pathStart(runOf(garment, 'skirt-front', 'side')).y + pathLength(runOf(garment, 'skirt-front', 'side')) - low;
   }),
