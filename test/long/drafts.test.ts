@@ -1,4 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
+import { childrenFile } from '../children.ts';
+import { headEaseOf } from '../oracle/head-ease.ts';
 import { judgeGarment, type PrintedGarment } from '../oracle/pieces.ts';
 import { easewright, put, withFolder } from '../oracle/program.ts';
 import { sharedText } from '../shared-data.ts';
@@ -14,17 +16,27 @@ interface Batch {
   readonly sleeveHeadEase: readonly [number, number];
 }
 
-const asked = [
-  { pattern: 'blouse', survey: 'women', ease: [15, 35] },
-  { pattern: 'tee', survey: 'women', ease: [0, 12] },
-  { pattern: 'tee', survey: 'men', ease: [0, 12] },
-] as const;
+/** How many children are drafted for, beside every surveyed adult. */
+const children = 1500;
+
+const [patterns] = (await easewright(['pattern', 'list', '--json'])).lines as readonly [
+  readonly { readonly id: string; readonly for: 'women' | 'men' | 'child'; readonly views: readonly string[] }[],
+];
+
+const asked = patterns.flatMap(({ id, for: wearers, views }) =>
+  views.map((view) => ({
+    pattern: id,
+    view,
+    survey: wearers === 'child' ? ('children' as const) : wearers,
+    ease: headEaseOf(id),
+  })),
+);
 
 const batchSize = 100;
 const done = ledger<Batch>('drafts');
 const table: (string | number)[][] = [
   [
-    'pattern',
+    'pattern, view, bodies',
     'bodies',
     'refused',
     'faulty',
@@ -46,6 +58,7 @@ const headEase = (garment: PrintedGarment): number =>
 
 const judgeBatch = async (
   pattern: string,
+  view: string,
   survey: string,
   csv: string,
   limits: readonly [number, number],
@@ -59,6 +72,8 @@ const judgeBatch = async (
       put(folder, 'bodies.csv', csv),
       '--survey',
       survey,
+      '--view',
+      view,
       '--pieces',
       '--json',
     ]),
@@ -83,16 +98,20 @@ const judgeBatch = async (
 };
 
 describe('every surveyed body', () => {
-  for (const { pattern, survey, ease } of asked) {
-    const csv = sharedText(`bodies/ansur2-${survey}.csv`);
+  for (const { pattern, view, survey, ease } of asked) {
+    const csv = survey === 'children' ? childrenFile(children) : sharedText(`bodies/ansur2-${survey}.csv`);
     it.skipIf(csv === null)(
-      `${pattern} for ${survey}`,
+      `${pattern}, ${view}, for ${survey}`,
       async () => {
         const [head = '', ...rows] = (csv ?? '').split(/\r?\n/).filter((line) => line !== '');
         const batches: Batch[] = [];
         for (let from = 0; from < rows.length; from += batchSize) {
           const part = [head, ...rows.slice(from, from + batchSize)].join('\n');
-          batches.push(await done.batch(`${pattern} ${survey} ${from}`, () => judgeBatch(pattern, survey, part, ease)));
+          batches.push(
+            await done.batch(`${pattern} ${view} ${survey} ${from}`, () =>
+              judgeBatch(pattern, view, survey, part, ease),
+            ),
+          );
         }
         const sum = (value: (batch: Batch) => number) => batches.reduce((total, batch) => total + value(batch), 0);
         const worst = (value: (batch: Batch) => number) => Math.max(...batches.map(value));
@@ -105,7 +124,7 @@ describe('every surveyed body', () => {
         const least = Math.min(...batches.map((one) => one.sleeveHeadEase[0]));
         const most = worst((one) => one.sleeveHeadEase[1]);
         table.push([
-          `${pattern}, ${survey}`,
+          `${pattern}, ${view}, ${survey}`,
           bodies,
           refused,
           faulty,
@@ -125,7 +144,7 @@ describe('every surveyed body', () => {
   afterAll(() => {
     writeResults(
       'drafts',
-      'House patterns drafted for every surveyed body',
+      'House patterns drafted for every surveyed body, and for children generated about the chart',
       'Judged by `test/oracle` from what `pattern draft --pieces` prints. A refusal counts as a failure. Faulty: an outline that is open or crosses itself, a seam outside its ease by more than 0.1 mm, a girth off by more than 1 mm, sleeve-head ease outside the trade’s range for the cloth.',
       table,
     );

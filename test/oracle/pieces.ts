@@ -15,7 +15,13 @@ export interface PrintedPiece {
     readonly legs: readonly [Spot, Spot];
     readonly intake: number;
   }[];
-  readonly levels: readonly { readonly id: string; readonly from: Spot; readonly to: Spot; readonly over?: Spot }[];
+  readonly levels: readonly {
+    readonly id: string;
+    readonly from: Spot;
+    readonly to: Spot;
+    readonly over?: Spot;
+    readonly stops?: 'from' | 'to' | 'both';
+  }[];
 }
 
 interface PrintedSide {
@@ -38,6 +44,8 @@ export interface PrintedGirth {
   readonly body: number;
   readonly ease: number;
   readonly finished: number;
+  /** The pieces it is measured over, and how often each is met. */
+  readonly pieces: readonly { readonly piece: string; readonly factor: number }[];
 }
 
 export interface PrintedGarment {
@@ -152,26 +160,31 @@ export const widthAt = (piece: PrintedPiece, levelId: string): number => {
     }
     throw new Error(`Level ${levelId} of ${piece.id} keeps crossing darts`);
   };
-  return march(level.to) + march(level.from);
+  // Where a level stops (a centre line, a pleat's fold) it is measured to there and not to the edge beyond.
+  const upTo = (end: 'from' | 'to'): number =>
+    level.stops === end || level.stops === 'both'
+      ? Math.hypot(level[end].x - inside.x, level[end].y - inside.y)
+      : march(level[end]);
+  return upTo('to') + upTo('from');
 };
 
-const factorAround = (piece: PrintedPiece, limb: boolean): number => (limb ? 1 : piece.onFold ? 2 : piece.count);
+/** How often a piece goes round: once round a limb; round a body as often as it is cut, twice when on the fold. */
+const factorAround = (piece: PrintedPiece): number => (piece.onFold ? 2 : piece.count);
 
-/** Shell pieces that go round the body or limb; facings copy the shell and add nothing. */
-const carries = (piece: PrintedPiece, level: string): boolean =>
-  !/facing|band|interfacing|lining/.test(piece.id) && piece.levels.some((candidate) => candidate.id === level);
-
-/** Complaints about finished girths: misprinted, or not body + ease. */
-export const judgeGirths = (
-  garment: PrintedGarment,
-  limbs: readonly string[] = ['upper-arm', 'elbow', 'wrist'],
-): readonly string[] =>
+/** Complaints about finished girths: misprinted, not body + ease, or over pieces counted more often than they are cut. */
+export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
   garment.girths.flatMap((girth) => {
-    const limb = limbs.includes(girth.level);
-    const finished = garment.pieces
-      .filter((piece) => carries(piece, girth.level))
-      .reduce((sum, piece) => sum + factorAround(piece, limb) * widthAt(piece, girth.level), 0);
     const found: string[] = [];
+    let finished = 0;
+    for (const { piece: id, factor } of girth.pieces) {
+      const piece = pieceOf(garment, id);
+      if (!piece?.levels.some((level) => level.id === girth.level)) {
+        found.push(`${girth.level}: ${id} does not carry it`);
+        continue;
+      }
+      if (factor > factorAround(piece)) found.push(`${girth.level}: ${id} is counted more often than it is cut`);
+      finished += factor * widthAt(piece, girth.level);
+    }
     if (Math.abs(finished - girth.finished) > slack.girth / 10)
       found.push(`${girth.level}: measures ${finished}, printed ${girth.finished}`);
     if (Math.abs(finished - girth.body - girth.ease) > slack.girth) {

@@ -61,6 +61,9 @@ const draftedLine = (
   return { row, ok: true, ...printedGarment(garment.value, body.value, ease.ok ? ease.value : {}, pieces) };
 };
 
+/** What `--size` says for every size, a line each. */
+const everySize = 'all';
+
 const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> => {
   const id = given.words[1] ?? '';
   const pattern = housePattern(id);
@@ -77,6 +80,10 @@ const draft = async (given: Arguments, terminal: Terminal): Promise<ExitCode> =>
   const line = (row: number | string, body: Result<Measures>): void =>
     printJson(terminal, draftedLine(terminal, pattern, row, body, pieces, view));
   const size = given.text('size');
+  if (size === everySize) {
+    for (const { id: row, body } of pattern.chartFor(cup)) line(row, { ok: true, value: body });
+    return 0;
+  }
   if (size !== undefined) {
     const found = pattern.chartFor(cup).find((one) => one.id === size);
     if (!found) {
