@@ -103,7 +103,7 @@ export const draftCollar = (frame: CollarFrame): Collar => {
   const point = add(end, scale(leaning, frame.point));
   const height = frame.stand + frame.fall;
   // A little steeper at the point than the straight from the centre: a bow that never turns back.
-  const out = normalize({ x: 1, y: (1.4 * (point.y + height)) / point.x });
+  const out = normalize({ x: 1, y: (1.8 * (point.y + height)) / point.x });
   const beyond = normalize(add(leaning, out));
   const larger = add(point, scale(beyond, frame.turn * Math.SQRT2));
   const standAt: Point = { x: 0, y: -frame.stand };

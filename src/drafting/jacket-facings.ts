@@ -34,7 +34,7 @@ export interface FacingLines {
 }
 
 /** Widths: at the shoulder, at the front from the centre, at the centre back, each as far as the panel has room. */
-const widths = { shoulder: 38, ofShoulder: 0.58, front: 56, ofFront: 0.56, centreBack: 64 } as const;
+const widths = { shoulder: 38, ofShoulder: 0.58, front: 56, ofFront: 0.56, centreBack: [42, 64] } as const;
 
 /** The lining ends this much above the jacket's hem, mm; its own hem lies another finger higher when felled with room to move. */
 const liningShorter = 20;
@@ -70,7 +70,7 @@ export const facingLines = ({ plan, body }: JacketDraft): FacingLines => {
     ],
     back: draftFacingEdge(pathEnd(backShoulder[0]), down(back.shoulder), {
       x: 0,
-      y: pathStart(back.neck).y + widths.centreBack,
+      y: pathStart(back.neck).y + settle(1.7 * width, ...widths.centreBack),
     }),
     liningHem,
   };

@@ -42,7 +42,7 @@ export interface NeckOutside {
 /** A collar's seam lies a little outside the blouse's neckline; without a collar the neck is cut wider and lower. */
 const neckOutside = {
   collar: { shoulder: 9, front: 16, back: 4 },
-  collarless: { shoulder: 20, front: 42, back: 9 },
+  collarless: { shoulder: 17, front: 42, back: 8 },
 } as const satisfies Readonly<Record<string, NeckOutside>>;
 
 export type JacketView = keyof typeof neckOutside;

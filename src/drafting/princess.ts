@@ -12,7 +12,6 @@ import {
   rotation,
   segmentPointAt,
   segmentTangentAt,
-  splitSegment,
 } from '../geometry/index.ts';
 import { fallingCurve } from './side-seam.ts';
 import { settle } from './solve.ts';
@@ -85,7 +84,7 @@ const rounding = { reach: 105, most: 0.5 } as const;
 /**
  * The front's princess seam, from the shoulder over the bust to the hem.
  *
- * 1. One line from the shoulder to the apex, which lies a little outside the bust point.
+ * 1. One line from the shoulder to the apex, which lies a little outside the bust point: straight, then bent over the bust.
  * 2. The part outside it is swung about the apex by the bust dart's angle, which closes the dart at the side and
  *    opens the seam: the centre panel keeps the line, the side front has it swung.
  * 3. Below the apex the edges part to the waist, each taking half, mirror images but for the side front's beginning.
@@ -95,16 +94,16 @@ const rounding = { reach: 105, most: 0.5 } as const;
  * As princess seams are made from a darted block in manuals of metric pattern cutting.
  */
 export const frontPrincess = (shoulder: Point, apex: Point, swing: number, levels: PrincessLevels): FrontPrincess => {
-  const chord = slopeOf(shoulder, apex);
-  const lower = slopeOf(apex, { x: apex.x - levels.openAtWaist / 2, y: levels.waist });
-  const atApex = between(chord, lower);
-  const upper = fallingCurve(shoulder, apex, (3 * chord - atApex) / 2, atApex);
   const height = apex.y - shoulder.y;
-  const [rigid, near] = splitSegment(upper, 1 - Math.min(rounding.reach / height, rounding.most)) as readonly [
-    Cubic,
-    Cubic,
-  ];
-  const [swung] = applyToPath(rotation(swing, apex), [rigid]) as readonly [Cubic];
+  const reach = Math.min(rounding.reach, rounding.most * height);
+  const lower = slopeOf(apex, { x: apex.x - levels.openAtWaist / 2, y: levels.waist });
+  const atApex = between(slopeOf(shoulder, apex), lower);
+  // A straight to the notch and the parabola from it to the apex, which takes its slope to the one wanted there.
+  const slope = (apex.x - shoulder.x - (reach * atApex) / 2) / (height - reach / 2);
+  const notch: Point = { x: shoulder.x + slope * (height - reach), y: apex.y - reach };
+  const rigid = line(shoulder, notch);
+  const near = fallingCurve(notch, apex, slope, atApex);
+  const [swung] = applyToPath(rotation(swing, apex), [rigid]) as readonly [Line];
   const arriving = rotate(segmentTangentAt(near, 1), swing);
   const leaving = normalize({ x: -atApex, y: 1 });
   const over = add(arriving, leaving);

@@ -73,9 +73,9 @@ const bend = { elbow: 9, hem: 8 } as const;
 
 /**
  * Slopes to the grain at the hem: of the front seam, of the back one, which still narrows, and of the hem itself,
- * which lies between square to both: 5°, the bend of a hanging arm.
+ * which lies between square to both: 6°, the bend of a hanging arm.
  */
-const atHem = { front: 0.06, back: 0.14, across: 0.09 } as const;
+const atHem = { front: 0.08, back: 0.14, across: 0.1 } as const;
 
 /** Least from upper arm to elbow and from elbow to hem, mm. */
 const leastForearm = 60;
