@@ -223,6 +223,19 @@ export const envelopeProblems: ProblemCatalogue = {
       '{view}: laid all one way, size {size} needs {figure}, less than the {than} it needs when pieces may be turned.',
     remedy: 'Look whether with and without nap have changed places.',
   },
+  'envelope.doubt-allowance': {
+    message: 'A seam allowance of {allowance} is unusual.',
+    remedy: 'Look at the unit and the decimal mark; 1.5 cm or 5/8 in is common, 6 to 10 mm for knits.',
+  },
+  'envelope.doubt-drafted-cup': {
+    message: 'A pattern drafted for a bust {cup} larger than the upper bust is unusual.',
+    remedy:
+      'Look whether this is the difference of the two measures, and not one of them; about 5 cm or 2 in is common.',
+  },
+  'envelope.doubt-drafted-stature': {
+    message: 'A pattern drafted for a stature of {stature} is unusual: most lie between {low} and {high}.',
+    remedy: 'Look at the unit and the decimal mark.',
+  },
   'envelope.answer-place': {
     message: 'There is no such row to be asked about.',
     remedy: 'Read the chart again.',
@@ -418,6 +431,20 @@ export const chartWords = {
       'main',
       'garment',
       'all fabric',
+      'dress',
+      'top',
+      'blouse',
+      'shirt',
+      'tunic',
+      'jacket',
+      'waistcoat',
+      'coat',
+      'skirt',
+      'trousers',
+      'pants',
+      'shorts',
+      'dungarees',
+      'apron',
     ],
     lining: ['lining', 'lining fabric', 'lining cloth'],
     interfacing: ['interfacing', 'fusible interfacing', 'iron-on interfacing', 'sew-in interfacing', 'stiffening'],
@@ -448,7 +475,7 @@ export const chartWords = {
   /** Left away where the word alone is not another measure. */
   around: ['girth', 'circumference', 'round', 'around'],
   /** Beside a width, and nothing more than that. */
-  besideWidth: ['wide', 'width', 'fabric', 'cloth', 'fabric width', 'wide fabric', 'wide cloth', 'width of fabric'],
+  besideWidth: ['wide', 'width'],
   /** Heads of a column that is not figures, and titles of a row of sizes. */
   heads: [
     'size',

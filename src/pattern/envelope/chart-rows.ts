@@ -2,7 +2,7 @@ import { bad, good, type LengthUnit, type Problem, parseFigure, type Result } fr
 import { type Separator, splitBySizes } from './cells.ts';
 import type { ChartKind, ChartOptions } from './chart.ts';
 import { layerSaid, napSaid, type Stars, starsLegend, usualStars, widthSaid } from './cloth-label.ts';
-import { bodyMeasureOf, finishedKindOf, isPrice } from './labels.ts';
+import { bodyMeasureOf, finishedKindOf, isPrice, isTitle } from './labels.ts';
 import { type RowUnit, rowFigures, type SystemFigures } from './row-figures.ts';
 import type { SizeHead } from './size-head.ts';
 import type { ClothRow, EnvelopeView } from './types.ts';
@@ -34,6 +34,8 @@ interface Heard {
   /** First column and label of the row before, which a row of the same in other words leaves empty. */
   readonly firstColumn: string;
   readonly label: string;
+  /** The unit printed after the figures of the row before, for which a mark may stand. */
+  readonly after: LengthUnit | null;
   /** What the row before named of its own: a row that names nothing but a width belongs with it. */
   readonly row: { readonly views: readonly string[] | null; readonly layer: ClothRow['layer'] | null };
 }
@@ -74,6 +76,8 @@ interface Parted {
   readonly lead: readonly string[];
   readonly cells: readonly string[];
   readonly unit: LengthUnit | null;
+  /** The unit is a mark that stands for inches, or for the same as above. */
+  readonly ditto: boolean;
 }
 
 const withoutEmptyEnd = (cells: readonly string[], least: number): readonly string[] => {
@@ -91,15 +95,16 @@ const part = (row: readonly string[], head: SizeHead, separator: Separator, know
   const leads = Math.max(1, head.leads);
   let cells = withoutEmptyEnd(row, leads + sizes);
   const after = cells.length > leads + sizes ? onlyUnit(cells.at(-1) ?? '') : null;
+  const ditto = after !== null && /^(?:"|''|″|”)$/.test(cells.at(-1) ?? '');
   if (after) cells = cells.slice(0, -1);
   const open = separator === 'spaces' || separator === 'space';
   const shorter = open && shorterLead(cells, leads, sizes, known);
-  if (open && cells.length !== leads + sizes && !shorter) {
-    const split = splitBySizes(row.join(' '), sizes);
-    if (split) return { lead: split.slice(0, -sizes), cells: split.slice(-sizes), unit: after };
+  if (open && cells.length < leads + sizes && !shorter) {
+    const split = splitBySizes(cells.join(' '), sizes);
+    if (split) return { lead: split.slice(0, -sizes), cells: split.slice(-sizes), unit: after, ditto };
   }
   const lead = shorter ? leads - 1 : Math.max(leads, cells.length - sizes);
-  return { lead: cells.slice(0, lead), cells: cells.slice(lead), unit: after };
+  return { lead: cells.slice(0, lead), cells: cells.slice(lead), unit: after, ditto };
 };
 
 /** Cells before the figures that are figures themselves: the row has more than there are sizes. */
@@ -134,6 +139,7 @@ const hear = (text: string, heard: Heard, kind: ChartKind, known: readonly Envel
     nap: nap.nap ?? (views ? null : heard.nap),
     firstColumn: '',
     label: '',
+    after: null,
     row: { views: null, layer: null },
   };
 };
@@ -179,7 +185,8 @@ const readRow = (parted: Parted, heard: Heard, head: SizeHead, options: ChartOpt
   }
   const cloth = kind === 'cloth' ? clothOf(text, heard) : null;
   const units = unitsSaid(cloth ? cloth.rest : text);
-  const besides = unitColumn ?? parted.unit;
+  const after = parted.ditto ? (heard.after ?? parted.unit) : parted.unit;
+  const besides = unitColumn ?? after;
   const own = ownUnit(besides ? [besides] : units.units, kind);
   const label = cloth ? text : units.rest || heard.label;
   if (isPrice(label)) return bad('envelope.price', { row: label, size: head.sizes[0] ?? '', text: label });
@@ -214,7 +221,7 @@ const readRow = (parted: Parted, heard: Heard, head: SizeHead, options: ChartOpt
         unknown,
       },
     },
-    heard: { ...heard, firstColumn: first, label, row: ownRow },
+    heard: { ...heard, firstColumn: first, label, row: ownRow, after },
   });
 };
 
@@ -262,6 +269,7 @@ const nothingHeard: Heard = {
   stars: usualStars,
   firstColumn: '',
   label: '',
+  after: null,
   row: { views: null, layer: null },
 };
 
@@ -292,7 +300,7 @@ export const chartRows = (
       const broken = heading && !known(text, kind) ? null : brokenRow(text, kind, head);
       if (broken) return { ok: false, problem: broken };
       if (heading) heard = heading;
-      else leftOut.push(text);
+      else if (!isTitle(text) || hasDigit(text)) leftOut.push(text);
       continue;
     }
     if (/\*/.test(text)) starsUsed = true;

@@ -44,9 +44,24 @@ const doubt = (
   };
 };
 
+interface Turned {
+  readonly mm: number;
+  readonly to: number | null;
+}
+
+/** In the wrong unit a figure is some 2.5 times off the next one that is not doubted; a very large size is near it. */
+const farFromBeside = (turned: readonly (Turned | null)[], size: number): boolean => {
+  const beside = turned
+    .flatMap((one, at) => (one && one.to === null ? [{ mm: one.mm, by: Math.abs(at - size) }] : []))
+    .toSorted((a, b) => a.by - b.by)[0];
+  const mm = turned[size]?.mm;
+  return beside === undefined || mm === undefined || Math.max(mm / beside.mm, beside.mm / mm) > farOff;
+};
+const farOff = 1.6;
+
 const unitDoubts = (row: BodyRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] => {
   const range = likely(row.measure, envelope);
-  const turned = row.figures.map((figure) => {
+  const turned = row.figures.map((figure): Turned | null => {
     const mm = figureMm(figure);
     return mm === null ? null : { mm, to: otherUnit(mm, range) };
   });
@@ -58,7 +73,7 @@ const unitDoubts = (row: BodyRow, index: number, envelope: Envelope): readonly E
   }
   return turned.flatMap((one, size) => {
     const figure = row.figures[size] ?? null;
-    if (one?.to) {
+    if (one?.to && farFromBeside(turned, size)) {
       const values = { figure: { mm: one.mm }, turned: { mm: one.to } };
       return [doubt('envelope.doubt-unit', row, index, size, envelope, [figure], values)];
     }

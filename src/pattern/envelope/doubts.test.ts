@@ -73,6 +73,9 @@ describe('what is doubted', () => {
       ['cloth-narrow'],
     ],
     ['nap that needs less', cloth(without, { ...withNap, figures: [2000, 2000, 2100, 2200, 2300] }), ['cloth-nap']],
+    ['an allowance in cm typed as mm', { ...choirBlouse, allowance: 1.5 }, ['allowance']],
+    ['a bust given for the cup', { ...choirBlouse, body: [], draftedCup: 340 }, ['drafted-cup']],
+    ['a stature in inches typed as cm', { ...choirBlouse, draftedStature: 660 }, ['drafted-stature']],
     ['a width in inches typed as cm', cloth({ ...without, width: 450 }), ['width-unit']],
   ])('%s', (_, envelope, expected) => {
     const doubts = envelopeDoubts(envelope);
@@ -109,6 +112,20 @@ describe('what is doubted', () => {
       sizes,
       draftedCup: null,
       body: [{ measure: 'bustGirth', figures }],
+      finished: [],
+      clothNeeded: [],
+    };
+    expect(envelopeDoubts(envelope)).toEqual([]);
+  });
+
+  it('does not doubt a waist that is large because the size is', () => {
+    const figures = [900, 1000, 1100, 1200, 1300, 1400, 1500, 1590, 1680];
+    const sizes = figures.map((_, at) => `${at}X`);
+    const envelope: Envelope = {
+      ...choirBlouse,
+      sizes,
+      draftedCup: null,
+      body: [{ measure: 'waistGirth', figures }],
       finished: [],
       clothNeeded: [],
     };

@@ -1,6 +1,7 @@
 import type { EnvelopeDoubt } from './doubt.ts';
 import { bodyDoubts } from './doubts-body.ts';
 import { clothDoubts } from './doubts-cloth.ts';
+import { draftingDoubts } from './doubts-drafting.ts';
 import { finishedDoubts } from './doubts-finished.ts';
 import type { Envelope } from './types.ts';
 
@@ -14,6 +15,6 @@ export const envelopeDoubts = (
   envelope: Envelope,
   options: { readonly withKept?: boolean } = {},
 ): readonly EnvelopeDoubt[] =>
-  [...bodyDoubts(envelope), ...finishedDoubts(envelope), ...clothDoubts(envelope)].filter(
+  [...bodyDoubts(envelope), ...finishedDoubts(envelope), ...clothDoubts(envelope), ...draftingDoubts(envelope)].filter(
     ({ id }) => options.withKept || !envelope.kept.includes(id),
   );

@@ -173,7 +173,7 @@ it.each([20261, fresh])(
         // Printed in one unit the two are the same to the last figure.
         if (one.unit === other.unit) expect(b.body).toEqual(a.body);
       }),
-      { seed, numRuns: 300 },
+      { seed, numRuns: 200 },
     );
   },
 );
@@ -277,7 +277,7 @@ it.each([20261, fresh])(
           expect(() => envelopeDoubts(envelope.value)).not.toThrow();
         },
       ),
-      { seed, numRuns: 2500 },
+      { seed, numRuns: 1500 },
     );
   },
 );

@@ -292,6 +292,20 @@ describe('cloth needed', () => {
     ]);
   });
 
+  it('reads garments with their views, and marks that stand for the unit above', () => {
+    const text =
+      'Yardage\nSizes   8   10\nDress A, B  45"*   3 1/8   3 1/4 yds.\n   60"**   2 1/4   2 1/2   "\nContrast A  45"   3/8   3/8   "\n* without nap ** with nap';
+    expect(clothOf(read(text, inches))).toEqual([
+      'A shell 1143 without: 2858 2972',
+      'A shell 1524 with: 2057 2286',
+      'A contrast 1143 without: 343 343',
+      'B shell 1143 without: 2858 2972',
+      'B shell 1524 with: 2057 2286',
+    ]);
+    const centimetres = 'Size\t8\t10\t\nBust\t80\t84\tcm\nHip\t88\t92\t"';
+    expect(bodyOf(read(centimetres, { kind: 'body' }))).toEqual({ bustGirth: [800, 840], hipGirth: [880, 920] });
+  });
+
   it('reads columns of views and widths', () => {
     expect(
       clothOf(

@@ -9,6 +9,7 @@ const afterWord = new RegExp(
 );
 const alone = /^[A-H](?:\s*(?:,|&|\+|\/|-|\band\b)\s*[A-H])*$/;
 const before = /^([A-H](?:\s*(?:,|&|\+|\/|\band\b)\s*[A-H])*)\s*(?:[:-]\s*(?=\S)|\s(?=\d))/;
+const beforeWidth = /^(.*\p{L}{3,})[\s,:-]+([A-H](?:\s*(?:,|&|\+|\/|\band\b)\s*[A-H])*)\s+(?=\d)/u;
 const last = /^(.*\p{L}{3,})[\s,:-]+([A-H](?:\s*(?:,|&|\+|\/|\band\b)\s*[A-H])*)$/u;
 
 /** Ids of the views a run of letters or numbers names: `A`, `A, B`, `A and B`, `A-C`. */
@@ -54,6 +55,8 @@ export const viewsSaid = (text: string, known: readonly EnvelopeView[]): ViewsSa
   if (alone.test(plain)) return { views: ids(plain), rest: '' };
   const start = before.exec(plain);
   if (start) return { views: ids(start[1]), rest: plain.slice(start[0].length) };
+  const middle = beforeWidth.exec(plain);
+  if (middle) return { views: ids(middle[2]), rest: `${middle[1]} ${plain.slice(middle[0].length)}` };
   const end = last.exec(plain);
   if (end && !/\bcup$/i.test(end[1] ?? ''))
     return { views: ids(end[2]), rest: (end[1] ?? '').replace(/[\s,:-]+$/, '') };
