@@ -13,6 +13,8 @@ export interface ArmholeFrame {
   readonly underarmDirection: number;
   /** How far the lower curve is pulled into its corner: 0.55 is a quarter ellipse, 0.65 a well hollowed front. */
   readonly hollow: number;
+  /** How far along the underarm the curve has already turned level; as the hollow where left out. More of it opens the tight place of a narrow armhole. */
+  readonly level?: number;
 }
 
 /** How much of the way in from shoulder point to across line the first handle may take. */
@@ -32,13 +34,13 @@ const mostInward = 0.65;
  * corner, underarm). Equal bend: curvature of a cubic at its end is ⅔ · offset of the far handle / handle².
  */
 export const draftArmhole = (frame: ArmholeFrame): Path => {
-  const { shoulder, across, underarm, hollow } = frame;
+  const { shoulder, across, underarm, hollow, level = hollow } = frame;
   const leaving = directionAt(frame.shoulderDirection + Math.PI / 2);
   const arriving = directionAt(frame.underarmDirection);
   const drop = across.y - shoulder.y;
   const below = underarm.y - across.y;
   const run = underarm.x - across.x;
-  const intoCorner = add(underarm, scale(arriving, -hollow * run));
+  const intoCorner = add(underarm, scale(arriving, -level * run));
   const down = hollow * below;
   // The handle never reaches past the across line, or the curve would have to come back to it.
   const inward = Math.max(-leaving.x, 0);

@@ -61,10 +61,16 @@ export const levelHem = (plan: RaincoatPlan, depth: number, level: number): Cubi
   );
 };
 
-/** Where the armhole is narrowest, shoulder point to underarm, how far inside the shoulder point, and how hollow below. */
+/**
+ * The front neckline leaves the shoulder this much steeper than square and the back as much flatter, radians: the front is
+ * round instead of pointed, the back lies shallow across the nape, and the two still run into one another.
+ */
+const rounder = (13 * Math.PI) / 180;
+
+/** Where the armhole is narrowest, shoulder point to underarm, how far inside the shoulder point, how hollow below, and how far level under the arm. */
 const armholes = {
-  back: { at: 0.5, inside: 0.035, hollow: 0.56 },
-  front: { at: 0.53, inside: 0.07, hollow: 0.64 },
+  back: { at: 0.54, inside: 0.05, hollow: 0.42, level: 0.66 },
+  front: { at: 0.56, inside: 0.075, hollow: 0.46, level: 0.7 },
 } as const;
 
 /**
@@ -72,7 +78,7 @@ const armholes = {
  *
  * 1. Back: nape at (0, 0), centre back on the fold along x = 0. Front: the same levels, centre front at x = 0, where the
  *    zip lies edge to edge.
- * 2. Necklines a fifth of the neck's base wide and opened for a jumper; both square to their shoulder.
+ * 2. Necklines a fifth of the neck's base wide and opened for a jumper; they run on over the shoulder.
  * 3. Shoulders run on past the shoulder point, down the arm. Where the coat is narrow for its shoulders they run on less.
  * 4. Armholes from there to the underarm, hardly hollowed, the front a little more.
  * 5. Both side seams are the one straight line, and both hems square to it and to the centre.
@@ -88,7 +94,7 @@ export const draftRaincoatBody = (plan: RaincoatPlan, depth: number): RaincoatBo
     const neckPoint: Point = { x: front ? plan.neck.frontWidth : plan.neck.backWidth, y: -plan.neck.rise };
     const out = directionAt(slope);
     const point = add(neckPoint, scale(out, shoulderLength(plan, underarm)));
-    const { at, inside, hollow } = armholes[which];
+    const { at, inside, hollow, level } = armholes[which];
     const across: Point = {
       x: point.x - inside * (depth - point.y),
       y: point.y + at * (depth - point.y),
@@ -98,7 +104,8 @@ export const draftRaincoatBody = (plan: RaincoatPlan, depth: number): RaincoatBo
         centre: { x: 0, y: front ? neckPoint.y + plan.neck.frontDepth : 0 },
         neckPoint,
         shoulderDirection: slope,
-        fullness: front ? 0.58 : 0.66,
+        fullness: front ? 0.62 : 0.66,
+        lean: front ? rounder : -rounder,
       }),
       shoulder: line(neckPoint, point),
       armhole: draftArmhole({
@@ -108,6 +115,7 @@ export const draftRaincoatBody = (plan: RaincoatPlan, depth: number): RaincoatBo
         underarm,
         underarmDirection: -Math.atan(slantOf(plan, depth)),
         hollow,
+        level,
       }),
       across,
       side: line(underarm, hem.from),

@@ -1,4 +1,4 @@
-import { type Cubic, pathLength } from '../geometry/index.ts';
+import { type Cubic, distance, pathLength } from '../geometry/index.ts';
 import { good, type Result } from '../units/index.ts';
 import { draftRaincoatBody, type RaincoatBody } from './raincoat-body.ts';
 import { draftHood, type RaincoatHood } from './raincoat-hood.ts';
@@ -35,7 +35,7 @@ export const flatHeadEase = { front: 1.5, back: 2, least: 0, most: 5 } as const;
 const armBelow = 15;
 
 const draftSleeve = (plan: RaincoatPlan, body: RaincoatBody, capGuess: number): Result<RaincoatSleeve> => {
-  const below = plan.sleeve.length - capGuess;
+  const below = plan.sleeve.reach - distance(body.back.shoulder.from, body.back.shoulder.to) - capGuess;
   const taper = taperFor(plan.sleeve.upperArm, plan.sleeve.hem, armBelow, below);
   const fitted = fitCap({
     width: plan.sleeve.hem + 2 * taper,
@@ -43,6 +43,7 @@ const draftSleeve = (plan: RaincoatPlan, body: RaincoatBody, capGuess: number): 
     backLength: pathLength(body.back.armhole) + flatHeadEase.back,
     rise: riseOf(taper, below),
     ...lowCap,
+    flattest: 0.14,
   });
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
@@ -55,40 +56,65 @@ const draftSleeve = (plan: RaincoatPlan, body: RaincoatBody, capGuess: number): 
   });
 };
 
-/** The cap stands between these shares of the armhole's height; a set-in sleeve's is nearly twice as high. */
-const capShares = { low: 0.36, aim: 0.44, high: 0.54 } as const;
+/**
+ * The cap stands between these shares of the armhole's height; a set-in sleeve's is nearly twice as high. One that
+ * comes out flatter, or would not come out, is brought well clear of the least, where caps turn hollow at the arm.
+ */
+const capShares = { low: 0.36, clear: 0.42, high: 0.5 } as const;
 
-/** How far the underarm may be lowered or raised to bring the cap there, mm. */
-const room = { lower: 45, raise: 14 } as const;
+/** How far the underarm may be lowered or raised, and the sleeve widened, to bring the cap there, mm. */
+const room = { lower: 45, raise: 14, wider: 90 } as const;
 
-/** How finely the depth is found, mm. */
+/** How finely depth and width are found, mm. */
 const fine = 0.01;
 
 const heightOf = ({ front, back, depth }: RaincoatBody): number =>
   depth - (front.shoulder.to.y + back.shoulder.to.y) / 2;
 
+interface Set {
+  readonly body: RaincoatBody;
+  readonly sleeve: Result<RaincoatSleeve>;
+  /** Cap height over the armhole's; 0 where no cap fits, for then the armhole is too short. */
+  readonly share: number;
+}
+
+const setIn = (plan: RaincoatPlan, depth: number): Set => {
+  const body = draftRaincoatBody(plan, depth);
+  const guessed = draftSleeve(plan, body, capShares.clear * heightOf(body));
+  // The length below the arm, and with it the slant of the seam and the cap, follow from the cap's own height.
+  const sleeve = guessed.ok ? draftSleeve(plan, body, guessed.value.cap.height) : guessed;
+  return { body, sleeve, share: sleeve.ok ? sleeve.value.cap.height / heightOf(body) : 0 };
+};
+
+const widened = (plan: RaincoatPlan, by: number): RaincoatPlan => ({
+  ...plan,
+  ease: { ...plan.ease, 'upper-arm': (plan.ease['upper-arm'] ?? 0) + by },
+  sleeve: { ...plan.sleeve, upperArm: plan.sleeve.upperArm + by, hem: plan.sleeve.hem + by / 2 },
+});
+
+/** Plan and depth at which the cap stands as high as a low cap should. */
+const suited = (plan: RaincoatPlan): { readonly plan: RaincoatPlan; readonly depth: number } => {
+  const { share } = setIn(plan, plan.armholeDepth);
+  if (share >= capShares.low && share <= capShares.high) return { plan, depth: plan.armholeDepth };
+  const short = share < capShares.low;
+  const aim = short ? capShares.clear : capShares.high;
+  const furthest = short ? plan.armholeDepth + room.lower : plan.armholeDepth - room.raise;
+  const depth = solveBetween((tried) => setIn(plan, tried).share - aim, plan.armholeDepth, furthest, fine);
+  if (depth !== null) return { plan, depth };
+  if (short || !plan.sleeve.mayWiden) return { plan, depth: furthest };
+  const wider = solveBetween((by) => setIn(widened(plan, by), furthest).share - aim, 0, room.wider, fine);
+  return { plan: widened(plan, wider ?? room.wider), depth: furthest };
+};
+
 /**
  * Armhole, sleeve and hood settled together. The sleeve's width is the arm's and its ease, so its cap follows from
- * the armhole: where that makes it flatter or higher than a low cap is, the underarm is lowered or raised. The
- * hood is drafted to the neckline, last.
+ * the armhole: where that makes it flatter or higher than a low cap is, the underarm is lowered or raised, and where
+ * that is not enough for a slim arm the sleeve is cut wider and its ease stated so. The hood is drafted to the
+ * neckline, last.
  */
-export const settleRaincoat = (plan: RaincoatPlan): Result<RaincoatDraft> => {
-  const at = (depth: number): { readonly body: RaincoatBody; readonly sleeve: Result<RaincoatSleeve> } => {
-    const body = draftRaincoatBody(plan, depth);
-    return { body, sleeve: draftSleeve(plan, body, capShares.aim * heightOf(body)) };
-  };
-  const share = (depth: number): number => {
-    const { body, sleeve } = at(depth);
-    return sleeve.ok ? sleeve.value.cap.height / heightOf(body) : 0;
-  };
-  const first = share(plan.armholeDepth);
-  const aim = first < capShares.low ? capShares.low : first > capShares.high ? capShares.high : null;
-  const furthest = aim === capShares.low ? plan.armholeDepth + room.lower : plan.armholeDepth - room.raise;
-  const depth =
-    aim === null
-      ? plan.armholeDepth
-      : (solveBetween((tried) => share(tried) - aim, plan.armholeDepth, furthest, fine) ?? furthest);
-  const { body, sleeve } = at(depth);
+export const settleRaincoat = (given: RaincoatPlan): Result<RaincoatDraft> => {
+  const { plan, depth } = suited(given);
+  const { body, sleeve } = setIn(plan, depth);
   if (!sleeve.ok) return sleeve;
   const hood = draftHood(plan, pathLength(body.front.neck), pathLength(body.back.neck));
   return hood.ok ? good({ plan, body, sleeve: sleeve.value, hood: hood.value }) : hood;

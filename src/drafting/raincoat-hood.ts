@@ -15,7 +15,7 @@ import {
 } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import type { RaincoatPlan } from './raincoat-plan.ts';
-import { solveBetween } from './solve.ts';
+import { settle, solveBetween } from './solve.ts';
 
 /** A hood in three panels: two sides, seen from the wearer's left with the face to the left, and a strip between them. */
 export interface RaincoatHood {
@@ -38,14 +38,15 @@ const degree = Math.PI / 180;
 
 /**
  * Directions at the side panel's corners: how far the opening leans forward at the neck and at the visor, how the crown
- * rises behind the visor, how the back comes in to the nape, and how the neck edge falls to the front.
+ * rises behind the visor, and how the neck edge falls to the front.
  */
 const lean = {
   neck: 2 * degree,
   visor: 17 * degree,
   crown: 7 * degree,
-  nape: 10 * degree,
-  front: 13 * degree,
+  front: 14 * degree,
+  /** How the back comes in to the nape: at least and at most. */
+  nape: [8 * degree, 20 * degree],
 } as const;
 
 /** Of the strip's length, how far its handles reach: the visor's edge is a shallow arc. */
@@ -85,7 +86,7 @@ export const draftHood = (plan: RaincoatPlan, frontNeck: number, backNeck: numbe
     return bad('drafting.hood-cannot-fit', { neck: { mm: Math.round(2 * (frontNeck + backNeck)) } });
   const front: Point = { x: 0, y: 0 };
   const crownY = -(height + 0.1 * neckLength);
-  const visorY = crownY + 0.05 * depth;
+  const visorY = crownY + 0.034 * depth;
   const opening = (() => {
     const rising = -visorY;
     // Where a curve leaning from one angle to the other ends: its mean lean, the upper part counting more.
@@ -93,28 +94,32 @@ export const draftHood = (plan: RaincoatPlan, frontNeck: number, backNeck: numbe
     return curve(front, -Math.PI / 2 - lean.neck, visor, -Math.PI / 2 - lean.visor, 0.36, 0.36);
   })();
   const visor = opening.to;
-  const neckTo = (x: number): Cubic => {
-    const nape: Point = { x, y: -0.04 * neckLength };
-    return curve(nape, Math.PI + lean.nape + taperOf(x), front, Math.PI - lean.front, 0.36, 0.36);
-  };
-  const topTo = (x: number): Path => {
+  const backAt = (x: number): { readonly nape: Point; readonly back: Point; readonly comingIn: number } => {
     const nape: Point = { x, y: -0.04 * neckLength };
     const back: Point = { x: Math.max(visor.x + depth, x + 10), y: nape.y + 0.52 * (crownY - nape.y) };
+    // Nearly as steep as the straight from the back of the head to the nape, so that it rounds in without a wave.
+    return { nape, back, comingIn: settle(1.1 * Math.atan((back.x - x) / (nape.y - back.y)), ...lean.nape) };
+  };
+  const topTo = (x: number): Path => {
+    const { nape, back, comingIn } = backAt(x);
     const crown: Point = { x: visor.x + 0.46 * (back.x - visor.x), y: crownY };
-    const risingBy = -lean.crown;
     return [
-      curve(visor, risingBy, crown, 0, 0.34, 0.36),
+      curve(visor, -lean.crown, crown, 0, 0.34, 0.36),
       cubic(
         crown,
         { x: crown.x + 0.56 * (back.x - crown.x), y: crownY },
         { x: back.x, y: back.y + 0.52 * (crownY - back.y) },
         back,
       ),
-      curve(back, Math.PI / 2, nape, Math.PI / 2 + lean.nape, 0.4, 0.34),
+      curve(back, Math.PI / 2, nape, Math.PI / 2 + comingIn, 0.4, 0.34),
     ];
   };
-  /** How much the strip's edge slants, which turns the corner at the nape by as much. */
-  const taperOf = (x: number): number => Math.asin((stripFront - stripNape) / pathLength(topTo(x)));
+  const neckTo = (x: number): Cubic => {
+    const { nape, comingIn } = backAt(x);
+    // The strip's edge slants by this, and its corner at the nape with it.
+    const taper = Math.asin((stripFront - stripNape) / pathLength(topTo(x)));
+    return curve(nape, Math.PI + comingIn + taper, front, Math.PI - lean.front, 0.29, 0.38);
+  };
   const x = solveBetween(
     (tried) => pathLength([neckTo(tried)]) - neckLength,
     0.6 * neckLength,

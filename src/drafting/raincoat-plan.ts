@@ -13,6 +13,7 @@ const needed = [
   'neckBaseGirth',
   'shoulderLength',
   'shoulderDrop',
+  'acrossBack',
   'armholeDepth',
   'backWaistLength',
   'upperArmGirth',
@@ -28,6 +29,12 @@ const needed = [
 export type RaincoatMeasures = Read<(typeof needed)[number]>;
 
 const degree = Math.PI / 180;
+
+/**
+ * A dropped shoulder is laid this much straighter than the body's: it rests on a pullover, runs on over the round of the
+ * shoulder, and its armhole, square to it, falls nearly upright.
+ */
+const straighter = 5 * degree;
 
 /**
  * Every number the pieces are drawn from, millimetres and radians. Halves and quarters are said so; the rest is whole.
@@ -63,8 +70,10 @@ export interface RaincoatPlan {
   readonly sleeve: {
     readonly upperArm: number;
     readonly hem: number;
-    /** Shoulder point of the coat to hem. */
-    readonly length: number;
+    /** Neck point to hem, over the shoulder. */
+    readonly reach: number;
+    /** Whether it may be cut wider than the design's ease to suit the armhole: not where an ease was asked for. */
+    readonly mayWiden: boolean;
   };
   readonly hood: {
     /** Neck point to crown. */
@@ -92,6 +101,13 @@ const flares = { design: 0.115, least: 0.03, most: 0.26 } as const;
 /** Least ease at the hip, where the child sits on a wet step with a jumper pulled down. */
 const leastHipEase = 120;
 
+/** The neck is opened this far along the shoulder from the base of the neck, for a jumper's collar. */
+const opened = 8;
+
+/** The sleeve begins at least this far down the arm, and the back is at least this much wider than the body's across half. */
+const leastDrop = 14;
+const leastAcross = 26;
+
 /** Where the bust is read on the pieces, below the underarm line. */
 export const bustBelow = 15;
 
@@ -99,10 +115,10 @@ export const bustBelow = 15;
  * From measures and ease to the numbers of the draft.
  *
  * Roomy over a pullover: a coat over a jacket wants 130 to 200 of ease at the bust; a child's also has to
- * last a second winter and be got into alone, so 200 for a child of 860 to 260 for one of 1520. The arm gets 105 to
- * 150 over its girth. A-line: the hip gets what the slant of the side brings there, never under 120.
+ * last a second winter and be got into alone, so 200 for a child of 860 to 260 for one of 1520. The arm gets 112 to
+ * 160 over its girth. A-line: the hip gets what the slant of the side brings there, never under 120.
  *
- * The shoulder is dropped past the shoulder point by three tenths of its length and the sleeve has a low cap. So the
+ * The shoulder is dropped past the shoulder point by four tenths of its length and the sleeve has a low cap. So the
  * armhole seam lies down on the arm, where it hangs and rain runs off it instead of standing in it; the sleeve is
  * sewn in flat, so every seam can be felled or taped before the side is closed; and a low cap lets arms be lifted
  * without the coat. A raglan, the other choice, puts two long bias seams across the shoulders, where rain strikes.
@@ -120,7 +136,7 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
   const waistLevel = body.backWaistLength;
   const hipLevel = waistLevel + body.waistToHip;
   // A jumper's armhole is lower than the body's, and the coat's lies below that.
-  const armholeDepth = body.armholeDepth + 30 + 6 * grown;
+  const armholeDepth = body.armholeDepth + 26 + 6 * grown;
   if (waistLevel < armholeDepth + 20 || hipLevel < waistLevel + 40) {
     return bad('drafting.levels-too-close', {
       waist: { mm: Math.round(waistLevel) },
@@ -129,20 +145,22 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
   }
   const midThigh = (body.insideLeg + body.kneeHeight) / 2;
   const toThigh = settle(body.waistHeight - midThigh, body.waistToHip + 60, body.waistToHip + 0.18 * body.stature);
-  const width = widths(body, asked.value, grown, hipLevel - armholeDepth - bustBelow);
   const fifth = body.neckBaseGirth / 5;
   const slope = settle(
-    Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)) - 2 * degree,
-    12 * degree,
-    24 * degree,
+    Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)) - straighter,
+    9 * degree,
+    20 * degree,
   );
-  const dropped = 0.3 * body.shoulderLength;
-  const opened = 8;
-  const arm = body.upperArmGirth + (width.ease['upper-arm'] ?? 0);
+  const arm = body.upperArmGirth + (asked.value['upper-arm'] ?? 112 + 48 * grown);
+  const hole = [0.115 * arm, 0.24 * arm] as const;
+  // Of a slender child with broad shoulders the coat is as wide as these need.
+  const shoulders = fifth + opened + (body.shoulderLength - opened + leastDrop) * Math.cos(slope);
+  const leastQuarter = Math.max(shoulders, body.acrossBack / 2 + leastAcross) + hole[0];
+  const width = widths(body, asked.value, grown, hipLevel - armholeDepth - bustBelow, leastQuarter);
   // The crown stands as far above the nape as nobody's head is long or short of; a stray reading is held to that.
   const crown = settle(body.stature - body.napeHeight, 0.32 * body.headGirth, 0.47 * body.headGirth);
   return good({
-    ease: width.ease,
+    ease: { ...width.ease, 'upper-arm': arm - body.upperArmGirth },
     neck: {
       backWidth: fifth + opened,
       frontWidth: fifth + opened - 2,
@@ -150,7 +168,7 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
       frontDepth: fifth + 12,
     },
     shoulder: {
-      length: body.shoulderLength - opened + dropped,
+      length: 1.4 * body.shoulderLength - opened,
       backSlope: slope - 1.5 * degree,
       frontSlope: slope + 1.5 * degree,
     },
@@ -160,13 +178,14 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
     armholeDepth,
     bustQuarter: width.bustQuarter,
     hipQuarter: width.hipQuarter,
-    hole: [0.12 * arm, 0.3 * arm],
+    hole,
     sleeve: {
       upperArm: arm,
       // A hand in a mitten goes through, and a jumper's cuff does not bunch.
       hem: Math.min(Math.max(body.handGirth + 50, 0.75 * arm), arm - 30),
       // Over the wrist bone with the arm forward, as the coat is worn over thick sleeves.
-      length: body.armLength - dropped + 18,
+      reach: body.shoulderLength + body.armLength + 10,
+      mayWiden: asked.value['upper-arm'] === undefined,
     },
     hood: {
       // As high as the crown above the nape, and a fifth of the head for nodding, hair and a woollen hat.
@@ -188,16 +207,19 @@ const widths = (
   wished: EaseByLevel,
   grown: number,
   bustToHip: number,
+  leastQuarter: number,
 ): { readonly ease: EaseByLevel; readonly bustQuarter: number; readonly hipQuarter: number } => {
-  const arm = wished['upper-arm'] ?? 105 + 45 * grown;
-  const bust = body.bustGirth + (wished.bust ?? 200 + 60 * grown);
+  const bust =
+    wished.bust === undefined
+      ? Math.max(body.bustGirth + 200 + 60 * grown, 4 * leastQuarter)
+      : body.bustGirth + wished.bust;
   const least = body.hipGirth + (wished.hip ?? leastHipEase);
   const slanting = (flare: number): number => bust + 4 * flare * bustToHip;
   const hip =
     wished.hip === undefined ? Math.max(slanting(flares.design), least) : Math.max(least, slanting(flares.least));
   const wider = Math.max(hip - slanting(flares.most), 0);
   return {
-    ease: { bust: bust + wider - body.bustGirth, hip: hip - body.hipGirth, 'upper-arm': arm },
+    ease: { bust: bust + wider - body.bustGirth, hip: hip - body.hipGirth },
     bustQuarter: (bust + wider) / 4,
     hipQuarter: hip / 4,
   };

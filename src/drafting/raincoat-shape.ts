@@ -1,2 +1,14 @@
+import { raincoatBodyShape } from './raincoat-shape-body.ts';
+import { raincoatHoodShape } from './raincoat-shape-hood.ts';
+import { raincoatLiningShape, raincoatPartsShape } from './raincoat-shape-parts.ts';
+import { raincoatSleeveShape } from './raincoat-shape-sleeve.ts';
 import type { ShapeCheck } from './shape-check.ts';
-export const raincoatShape = (_lined: boolean): readonly ShapeCheck[] => [];
+
+/** What a cutter looks at before she would cut from the raincoat, by measuring the drafted pieces alone. */
+export const raincoatShape = (isLined: boolean): readonly ShapeCheck[] => [
+  ...raincoatBodyShape,
+  ...raincoatSleeveShape,
+  ...raincoatHoodShape,
+  ...raincoatPartsShape,
+  ...(isLined ? raincoatLiningShape : []),
+];

@@ -33,6 +33,8 @@ export interface CapRequest {
   readonly rise: number;
   readonly front: CapShape;
   readonly back: CapShape;
+  /** No cap flatter than this share of its width is looked for; a tenth where left out. A wide sleeve's steep rise leaves no room for a hollow below it. */
+  readonly flattest?: number;
 }
 
 export interface Cap {
@@ -88,7 +90,7 @@ const widthFor = (length: number, height: number, rise: number, shape: CapShape,
  * arm, or so long that the cap would stand higher than the sleeve is wide.
  */
 export const fitCap = (request: CapRequest): Result<Cap> => {
-  const { width, frontLength, backLength, rise } = request;
+  const { width, frontLength, backLength, rise, flattest = 0.1 } = request;
   const front = (height: number) => widthFor(frontLength, height, rise, request.front, width);
   const back = (height: number) => widthFor(backLength, height, rise, request.back, width);
   const surplus = (height: number): number => {
@@ -96,7 +98,7 @@ export const fitCap = (request: CapRequest): Result<Cap> => {
     // No width short enough: the curve is too long at this height, so the height is too great.
     return a === null || b === null ? -width : a + b - width;
   };
-  const height = solveBetween(surplus, width / 10, width, tolerance.same);
+  const height = solveBetween(surplus, flattest * width, width, tolerance.same);
   const frontWidth = height === null ? null : front(height);
   if (height === null || frontWidth === null) {
     return bad('drafting.cap-cannot-fit', {
