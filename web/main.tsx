@@ -3,6 +3,7 @@ import './styles/type.css';
 import './styles/base.css';
 import './styles/table.css';
 import './styles/parts.css';
+import './styles/envelopes.css';
 import './styles/layout.css';
 
 // Its own import: what a page is made of may be loaded before what is written above it runs.

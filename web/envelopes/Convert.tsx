@@ -83,8 +83,9 @@ export const Convert = ({
     });
   }, [row, needed, width, nap, laid, percent, cloth, envelope, say.unit]);
 
-  const both = (mm: number) =>
+  const both = (mm: number, length: number) =>
     say.words(words.estimateBoth, {
+      length: say.length(length, { purpose: 'cloth', round: 'up' }),
       metres: formatLength(lengthToBuy(mm, 'cm'), 'cm', { purpose: 'cloth', locale }),
       yards: formatLength(lengthToBuy(mm, 'in'), 'in', { purpose: 'cloth', locale }),
     });
@@ -191,12 +192,9 @@ export const Convert = ({
             <div className="stack" aria-live="polite">
               <p className="verdict">
                 {say.words(words.estimate, { buy: say.length(converted.value.buy, { purpose: 'cloth' }) })}{' '}
-                {say.words(words.of, {
-                  width: say.length(width),
-                  length: say.length(converted.value.length, { purpose: 'cloth', round: 'up' }),
-                })}
+                {say.words(words.of, { width: say.length(width) })}
               </p>
-              <p className="note">{both(converted.value.buy)}</p>
+              <p className="note">{both(converted.value.buy, converted.value.length)}</p>
               <details>
                 <summary>{words.why}</summary>
                 <ul>

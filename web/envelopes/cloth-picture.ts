@@ -37,10 +37,15 @@ const emFor = (width: number, height: number, narrow: boolean): number =>
 export const drawClothNeeded = (
   envelope: Envelope,
   size: string,
-  { narrow, row: worked }: { readonly narrow: boolean; readonly row: number },
+  { narrow, row: worked, view }: { readonly narrow: boolean; readonly row: number; readonly view?: string | null },
 ): Drawing | null => {
   const index = envelope.sizes.indexOf(size);
-  const rows = envelope.clothNeeded.filter((row) => row.layer === 'shell' && lengthOf(row, index) > 0);
+  const rows = envelope.clothNeeded.filter(
+    (row) =>
+      row.layer === 'shell' &&
+      lengthOf(row, index) > 0 &&
+      (view === undefined || row.view === view || row.view === null),
+  );
   if (rows.length === 0) return null;
   const all = [...new Set(rows.map((row) => row.view))];
   const own = envelope.clothNeeded[worked]?.view;

@@ -1,7 +1,7 @@
 import type { Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
 import type { Make } from '../../src/make/index.ts';
-import type { Pattern } from '../../src/pattern/index.ts';
+import type { Envelope, Pattern } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useDocuments } from '../app/desk-context.ts';
 import { pathTo } from '../app/router.ts';
@@ -23,9 +23,10 @@ const useNames = () => {
   const wearers = useDocuments<Wearer>('wearer');
   const cloths = useDocuments<Cloth>('cloth');
   const patterns = useDocuments<Pattern>('pattern');
+  const envelopes = useDocuments<Envelope>('envelope');
   const house = useHousePatterns();
   const names = new Map<string, string>();
-  for (const asked of [wearers, cloths, patterns]) {
+  for (const asked of [wearers, cloths, patterns, envelopes]) {
     if (asked.state === 'here') for (const { id, body } of asked.value) names.set(id, body.name);
   }
   for (const pattern of house ?? []) names.set(`house:${pattern.id}`, pattern.name);

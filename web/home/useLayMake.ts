@@ -1,14 +1,19 @@
 import { useMemo } from 'react';
 import { applyAlterations } from '../../src/alter/index.ts';
+import { latestMeasures, type Wearer } from '../../src/body/index.ts';
 import type { Make } from '../../src/make/index.ts';
+import { useDocument } from '../app/desk-context.ts';
 import { useSay } from '../app/settings.tsx';
 import type { StoredDocument } from '../documents/api.ts';
+import { drawBodyChart } from '../envelopes/chart-picture.ts';
+import { useKnownEnvelope } from '../envelopes/known.ts';
 import { sizeFor } from '../makes/garment.ts';
 import { drawGarment } from '../parts/draw-garment.ts';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { usePattern } from '../patterns/pattern-source.ts';
 
-/** Lays the pieces of the make in hand on the table, as altered so far. */
+/** Lays the pieces of the make in hand on the table, as altered so far; of a pattern known by its envelope, its body chart. */
 export const useLayMake = (make: StoredDocument<Make>): void => {
   const asked = usePattern(make.body.pattern);
   const say = useSay();
@@ -20,5 +25,15 @@ export const useLayMake = (make: StoredDocument<Make>): void => {
     const options = make.body.size === null ? { unit: say.unit } : { unit: say.unit, size: size.id };
     return { drawing: drawGarment(garment, make.body.name, options), subject: `home ${make.id}` };
   }, [pattern, make, say]);
-  useLay(laid);
+  const envelope = useKnownEnvelope(make.body.pattern);
+  const wearer = useDocument<Wearer>(envelope ? make.body.wearer : '');
+  const narrow = useNarrow();
+  const chart = useMemo((): Laid | null => {
+    if (!envelope) return null;
+    const body = wearer.state === 'here' ? wearer.value.body : null;
+    const shown = body && { name: body.name, measures: latestMeasures(body) };
+    const drawing = drawBodyChart(envelope, shown, { narrow, row: 0 });
+    return drawing && { drawing, subject: `home ${make.id} ${narrow}`, onSheet: true };
+  }, [envelope, wearer, narrow, make.id]);
+  useLay(laid ?? chart);
 };

@@ -1,12 +1,16 @@
 /// <reference lib="webworker" />
 import '../no-written-code.ts';
+import type { Card } from '../../src/alter/index.ts';
 import {
+  type CardPrintOptions,
   drawPageMap,
   type FontFiles,
   measureWords,
   type PageMap,
+  type PrintedCards,
   type PrintedPattern,
   type PrintRequest,
+  printCardsPdf,
   printPdf,
   type SheetRequest,
 } from '../../src/formats/index.ts';
@@ -14,9 +18,10 @@ import { bad, type Result } from '../../src/units/index.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-/** What is said to the print thread: what to print, what to map, the letters to map with, or to stop. */
+/** What is said to the print thread: what to print, cards to print, what to map, the letters to map with, or to stop. */
 export type ToPrint =
   | { readonly say: 'print'; readonly request: PrintRequest }
+  | { readonly say: 'cards'; readonly cards: readonly Card[]; readonly options: CardPrintOptions }
   | { readonly say: 'letters'; readonly fonts: FontFiles }
   | { readonly say: 'map'; readonly request: SheetRequest; readonly asked: number }
   | { readonly say: 'stop' };
@@ -24,6 +29,7 @@ export type ToPrint =
 export type FromPrint =
   | { readonly say: 'progress'; readonly progress: number }
   | { readonly say: 'printed'; readonly result: Result<PrintedPattern> }
+  | { readonly say: 'cards'; readonly result: Result<PrintedCards> }
   | { readonly say: 'mapped'; readonly result: Result<PageMap>; readonly asked: number }
   | { readonly say: 'broken'; readonly message: string };
 
@@ -50,6 +56,11 @@ const print = async (request: PrintRequest) => {
   tell({ say: 'printed', result }, result.ok ? [result.value.bytes.buffer] : []);
 };
 
+const printCards = async (cards: readonly Card[], options: CardPrintOptions) => {
+  const result = await printCardsPdf(cards, options);
+  tell({ say: 'cards', result }, result.ok ? [result.value.bytes.buffer] : []);
+};
+
 /** Only the map asked for last is drawn: those before it are of pieces that have changed since. */
 const map = async (request: SheetRequest, asked: number) => {
   lastAsked = asked;
@@ -63,6 +74,7 @@ const map = async (request: SheetRequest, asked: number) => {
 self.onmessage = ({ data }: MessageEvent<ToPrint>) => {
   if (data.say === 'stop') stopped = true;
   else if (data.say === 'letters') letters = measureWords(data.fonts);
+  else if (data.say === 'cards') void orBroken(() => printCards(data.cards, data.options));
   else if (data.say === 'map') void orBroken(() => map(data.request, data.asked));
   else void orBroken(() => print(data.request));
 };

@@ -1,6 +1,14 @@
 import regular from '../../node_modules/@expo-google-fonts/alegreya-sans/400Regular/AlegreyaSans_400Regular.ttf?url';
 import bold from '../../node_modules/@expo-google-fonts/alegreya-sans/700Bold/AlegreyaSans_700Bold.ttf?url';
-import type { FontFiles, PageMap, PrintedPattern, SheetRequest } from '../../src/formats/index.ts';
+import type { Card } from '../../src/alter/index.ts';
+import type {
+  CardPrintOptions,
+  FontFiles,
+  PageMap,
+  PrintedCards,
+  PrintedPattern,
+  SheetRequest,
+} from '../../src/formats/index.ts';
 import type { Result } from '../../src/units/index.ts';
 import type { FromPrint, ToPrint } from './print-worker.ts';
 
@@ -40,6 +48,28 @@ export const startPrint = (request: SheetRequest, report: (progress: number) => 
     })
     .finally(() => worker.terminate());
   return { result, stop: () => say({ say: 'stop' }) };
+};
+
+/** Alteration cards as one PDF, made in a thread of its own. */
+export const printCards = async (
+  cards: readonly Card[],
+  options: Omit<CardPrintOptions, 'fonts'>,
+): Promise<Result<PrintedCards>> => {
+  const worker = startThread();
+  try {
+    const fonts = await readFonts();
+    return await new Promise((resolve, reject) => {
+      worker.onmessage = (event: MessageEvent<FromPrint>) => {
+        const message = event.data;
+        if (message.say === 'cards') resolve(message.result);
+        else if (message.say === 'broken') reject(new Error(message.message));
+      };
+      worker.onerror = (event) => reject(new Error(event.message || 'the print thread could not be started'));
+      worker.postMessage({ say: 'cards', cards, options: { ...options, fonts } } satisfies ToPrint);
+    });
+  } finally {
+    worker.terminate();
+  }
 };
 
 /** A thread that works out which pieces come to lie on which sheets. */

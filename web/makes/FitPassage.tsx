@@ -10,15 +10,21 @@ import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { fitAsAltered } from './altered-ease.ts';
 import { drawFit } from './drawings.ts';
-import { useMake } from './make-context.ts';
+import type { FitInHand } from './fit-in-hand.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
-import { withWay } from './steps.ts';
 
 const words = webWords.make.fit;
 
-const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; fit: Fit }) => {
+interface WayProps {
+  readonly of: FitInHand;
+  readonly way: Way;
+  readonly recommended: boolean;
+  readonly fit: Fit;
+}
+
+const WayWords = ({ of, way, recommended, fit }: WayProps) => {
   const say = useSay();
-  const { make, change } = useMake();
+  const { make, change, take } = of;
   const taken = make.size === way.startingSize;
   const title = say.words(recommended ? words.recommended : words.other, { size: way.startingSize });
   return (
@@ -43,7 +49,7 @@ const WayWords = ({ way, recommended, fit }: { way: Way; recommended: boolean; f
       <button
         type="button"
         className={recommended && make.size === null ? 'verb verb-next' : 'verb'}
-        onClick={() => change((before) => withWay(before, way, fit.ways), `way ${way.startingSize}`)}
+        onClick={() => change((before) => take(before, way, fit.ways), `way ${way.startingSize}`)}
       >
         {say.words(way.alterations.length > 0 ? words.takeWith : words.take, { size: way.startingSize })}
       </button>
@@ -100,23 +106,23 @@ const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
   );
 };
 
-const Fitted = ({ fit }: { fit: Fit }) => {
+const Fitted = ({ of, fit }: { of: FitInHand; fit: Fit }) => {
   const say = useSay();
-  const { make, pattern, wearer, size, alteredEase, change } = useMake();
+  const { make, pattern, wearer, sizes, size, alteredEase, change } = of;
   const current = useCurrentPassage() === 'fit';
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const label = say.words(words.picture, { pattern: pattern.name, wearer: wearer.name });
-    const shown = alteredEase.length > 0 ? fitAsAltered(fit, size.id, alteredEase) : fit;
-    return { drawing: drawFit(shown, size.id, label, say.unit), subject: `fit ${pattern.id}`, onSheet: true };
-  }, [current, fit, size.id, alteredEase, pattern, wearer.name, say]);
+    const shown = alteredEase.length > 0 ? fitAsAltered(fit, size, alteredEase) : fit;
+    return { drawing: drawFit(shown, size, label, say.unit), subject: `fit ${pattern.id}`, onSheet: true };
+  }, [current, fit, size, alteredEase, pattern, wearer.name, say]);
   useLay(laid);
   const [first, ...others] = fit.ways;
   return (
     <>
-      {first && <WayWords way={first} recommended fit={fit} />}
+      {first && <WayWords of={of} way={first} recommended fit={fit} />}
       {others.map((way) => (
-        <WayWords key={way.startingSize} way={way} recommended={false} fit={fit} />
+        <WayWords key={way.startingSize} of={of} way={way} recommended={false} fit={fit} />
       ))}
       <Select
         label={words.size}
@@ -124,24 +130,25 @@ const Fitted = ({ fit }: { fit: Fit }) => {
         value={make.size ?? ''}
         options={[
           ...(make.size === null ? [{ value: '', label: words.notChosen }] : []),
-          ...pattern.sizes.map((one) => ({ value: one.id, label: one.id })),
+          ...sizes.map((one) => ({ value: one, label: one })),
         ]}
         onChange={(chosen) => change((before) => ({ ...before, size: chosen || null }), 'size')}
       />
-      <EaseTable fit={fit} chosen={size.id} />
+      <EaseTable fit={fit} chosen={size} />
       <p className="note">{fitWords.beliefs}</p>
     </>
   );
 };
 
 /** Fit: ease at every level in every size, the size to start from and why. */
-export const FitPassage = memo(() => {
+export const FitPassage = memo(({ of }: { of: FitInHand }) => {
   const say = useSay();
-  const { fit, make, wearer } = useMake();
+  const { fit, make, wearer } = of;
   return (
     <Passage id="fit" title={webWords.make.passages.fit}>
+      {of.before}
       {fit.ok ? (
-        <Fitted fit={fit.value} />
+        <Fitted of={of} fit={fit.value} />
       ) : (
         <Trouble words={say.problem(fit.problem)}>
           <Link to={pathTo('wearer', make.wearer)} className="verb">

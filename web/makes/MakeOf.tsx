@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
 import type { Make } from '../../src/make/index.ts';
-import type { Pattern } from '../../src/pattern/index.ts';
+import type { Envelope, Pattern } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useDesk, useDocuments } from '../app/desk-context.ts';
 import { pathTo } from '../app/router.ts';
@@ -27,6 +27,7 @@ export const MakeOf = ({ entry }: { entry: Entry<Make> }) => {
   const wearers = useDocuments<Wearer>('wearer');
   const cloths = useDocuments<Cloth>('cloth');
   const brought = useDocuments<Pattern>('pattern');
+  const envelopes = useDocuments<Envelope>('envelope');
   const house = useHousePatterns();
   const { body: make, id } = entry;
   const change = (part: Partial<Make>, name: string) => desk.edit<Make>(id, (before) => ({ ...before, ...part }), name);
@@ -35,10 +36,12 @@ export const MakeOf = ({ entry }: { entry: Entry<Make> }) => {
     ...(wearers.state === 'here' ? wearers.value : []),
     ...(cloths.state === 'here' ? cloths.value : []),
     ...(brought.state === 'here' ? brought.value : []),
+    ...(envelopes.state === 'here' ? envelopes.value : []),
   ].map((one) => ({ value: one.id, label: one.body.name }));
+  const ofEnvelope = envelopes.state === 'here' && envelopes.value.some((one) => one.id === make.pattern);
   const housed = (house ?? []).map((one) => ({ value: `house:${one.id}`, label: one.name }));
   const nameOf = (of: string) => [...listed, ...housed].find((one) => one.value === of)?.label ?? webWords.home.gone;
-  const among = (kind: typeof wearers | typeof cloths | typeof brought) =>
+  const among = (kind: typeof wearers | typeof cloths | typeof brought | typeof envelopes) =>
     kind.state === 'here' ? kind.value.map((one) => ({ value: one.id, label: one.body.name })) : [];
   const withOwn = (options: readonly { value: string; label: string }[], own: string) =>
     options.some((one) => one.value === own) ? options : [{ value: own, label: nameOf(own) }, ...options];
@@ -46,7 +49,7 @@ export const MakeOf = ({ entry }: { entry: Entry<Make> }) => {
   return (
     <div className="stack">
       <p>
-        <Link to={pathTo('pattern', make.pattern)}>{nameOf(make.pattern)}</Link> {words.for}{' '}
+        <Link to={pathTo(ofEnvelope ? 'envelope' : 'pattern', make.pattern)}>{nameOf(make.pattern)}</Link> {words.for}{' '}
         <Link to={pathTo('wearer', make.wearer)}>{nameOf(make.wearer)}</Link>,{' '}
         {make.cloth === null ? (
           webWords.home.noCloth
@@ -79,7 +82,7 @@ export const MakeOf = ({ entry }: { entry: Entry<Make> }) => {
             label={webWords.newMake.pattern}
             hint={words.patternHint}
             value={make.pattern}
-            options={withOwn([...housed, ...among(brought)], make.pattern)}
+            options={withOwn([...housed, ...among(brought), ...among(envelopes)], make.pattern)}
             onChange={(pattern) =>
               desk.edit<Make>(
                 id,

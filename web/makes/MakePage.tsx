@@ -8,6 +8,7 @@ import { webWords } from '../../src/words/index.ts';
 import { useDesk, useDocument } from '../app/desk-context.ts';
 import { useSettings } from '../app/settings.tsx';
 import type { Entry } from '../documents/entry.ts';
+import { useKnownEnvelope } from '../envelopes/known.ts';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Standing } from '../parts/Standing.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
@@ -16,7 +17,9 @@ import { useHousePattern, usePattern } from '../patterns/pattern-source.ts';
 import { AlterationsPassage } from './AlterationsPassage.tsx';
 import { easeAsAltered } from './altered-ease.ts';
 import { choiceFor } from './choice.ts';
+import { EnvelopeMake } from './EnvelopeMake.tsx';
 import { FitPassage } from './FitPassage.tsx';
+import type { FitInHand } from './fit-in-hand.ts';
 import { useMakeGarment } from './garment.ts';
 import { LayoutPassage } from './LayoutPassage.tsx';
 import { MakeOf } from './MakeOf.tsx';
@@ -24,6 +27,8 @@ import { type MakeInHand, MakeProvider, onlyStepsDiffer } from './make-context.t
 import { PassageLinks, Passages } from './Passages.tsx';
 import { PrintPassage } from './PrintPassage.tsx';
 import { SeamsPassage } from './SeamsPassage.tsx';
+import { withWay } from './steps.ts';
+import { useArrival } from './useArrival.ts';
 
 const words = webWords.make;
 
@@ -31,14 +36,6 @@ const passages = (['fit', 'alterations', 'seams', 'layout', 'print'] as const).m
   id,
   title: words.passages[id],
 }));
-
-/** Goes to the passage the address names, once it is there. */
-const useArrival = () => {
-  useEffect(() => {
-    const id = window.location.hash.slice(1);
-    if (id !== '') document.getElementById(id)?.scrollIntoView({ block: 'start' });
-  }, []);
-};
 
 /**
  * What the passages beside the alterations work from: while nothing but the list changes, as under a slider, they follow
@@ -81,11 +78,25 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
     [id, make, wearer, measures, pattern, cloth, fit, size, altered, alteredEase, change],
   );
   const rested = useRested(inHand);
+  const fitInHand = useMemo(
+    (): FitInHand => ({
+      make: rested.make,
+      wearer: rested.wearer,
+      pattern: rested.pattern,
+      sizes: rested.pattern.sizes.map((one) => one.id),
+      size: rested.size.id,
+      fit: rested.fit,
+      alteredEase: rested.alteredEase,
+      change: rested.change,
+      take: withWay,
+    }),
+    [rested],
+  );
   return (
     <MakeProvider value={rested}>
       <Passages>
         <PassageLinks label={words.passagesLabel} passages={passages} />
-        <FitPassage />
+        <FitPassage of={fitInHand} />
         <MakeProvider value={inHand}>
           <AlterationsPassage />
         </MakeProvider>
@@ -104,7 +115,20 @@ const Gathered = ({ entry }: { entry: Entry<Make> }) => {
   const house = useHousePattern(make.pattern);
   const pattern = usePattern(make.pattern, choiceFor(make, house, wearer.state === 'here' ? wearer.value.body : null));
   const cloth = useDocument<Cloth>(make.cloth ?? '');
-  const refused = [wearer, pattern, ...(make.cloth ? [cloth] : [])].find((one) => one.state === 'refused');
+  const envelope = useKnownEnvelope(make.pattern);
+  if (envelope && wearer.state === 'here' && (make.cloth === null || cloth.state === 'here')) {
+    return (
+      <EnvelopeMake
+        entry={entry}
+        wearer={wearer.value.body}
+        envelope={envelope}
+        cloth={make.cloth !== null && cloth.state === 'here' ? cloth.value.body : null}
+      />
+    );
+  }
+  const refused = [wearer, ...(envelope ? [] : [pattern]), ...(make.cloth ? [cloth] : [])].find(
+    (one) => one.state === 'refused',
+  );
   if (refused?.state === 'refused') return <Trouble words={refused.words} />;
   if (wearer.state !== 'here' || pattern.state !== 'here' || (make.cloth !== null && cloth.state !== 'here')) {
     return <Waiting what={webWords.shell.opening} />;

@@ -1,7 +1,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
-import type { Pattern } from '../../src/pattern/index.ts';
+import type { Envelope, Pattern } from '../../src/pattern/index.ts';
 import { type ProblemWords, problemWords, webHouseWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocuments } from '../app/desk-context.ts';
 import { newMake } from '../app/documents.ts';
@@ -103,10 +103,16 @@ const NewMake = () => {
   const wearers = useDocuments<Wearer>('wearer');
   const cloths = useDocuments<Cloth>('cloth');
   const brought = useDocuments<Pattern>('pattern');
+  const envelopes = useDocuments<Envelope>('envelope');
   const house = useHousePatterns();
   useLayHousePieces('new make');
-  const refused = [wearers, cloths, brought].find((one) => one.state === 'refused');
-  const ready = wearers.state === 'here' && cloths.state === 'here' && brought.state === 'here' && house;
+  const refused = [wearers, cloths, brought, envelopes].find((one) => one.state === 'refused');
+  const ready =
+    wearers.state === 'here' &&
+    cloths.state === 'here' &&
+    brought.state === 'here' &&
+    envelopes.state === 'here' &&
+    house;
   return (
     <Page title={words.title}>
       <p>{words.about}</p>
@@ -127,6 +133,7 @@ const NewMake = () => {
           patterns={[
             ...house.map(({ id, name, views }) => ({ id: `house:${id}`, name, views })),
             ...brought.value.map(({ id, body }) => ({ id, name: body.name, views: [] })),
+            ...envelopes.value.map(({ id, body }) => ({ id, name: body.name, views: body.views })),
           ]}
         />
       )}

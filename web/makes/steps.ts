@@ -1,4 +1,4 @@
-import { type Alteration, type AmountParameter, alterationCatalogue } from '../../src/alter/index.ts';
+import { type Alteration, type AmountParameter, alterationCatalogue, cardSteps } from '../../src/alter/index.ts';
 import type { Way } from '../../src/fit/index.ts';
 import type { Make } from '../../src/make/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
@@ -91,6 +91,16 @@ export const withWay = (make: Make, way: Way, ways: readonly Way[]): Make => {
     ...make,
     size: way.startingSize,
     steps: [...suggested, ...make.steps.filter((step) => !ofWays.has(step.id))],
+  };
+};
+
+/** The same for a pattern known by its envelope: lengths first, the bust, and running into other sizes last, as on the tissue. */
+export const withCards = (make: Make, way: Way, ways: readonly Way[]): Make => {
+  const ofWays = new Set(ways.flatMap((one) => cardSteps(one).map(({ id }) => id)));
+  return {
+    ...make,
+    size: way.startingSize,
+    steps: [...cardSteps(way), ...make.steps.filter((step) => !ofWays.has(step.id))],
   };
 };
 
