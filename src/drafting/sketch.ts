@@ -121,6 +121,45 @@ export const halfOf = (outline: Path, at: Point, direction: number): Path => {
 /** A sleeve lies no flatter and hangs no steeper than this in a sketch, radians below the level. */
 const hanging = { least: (12 * Math.PI) / 180, most: (80 * Math.PI) / 180 } as const;
 
+/** A place inside half a hanging sleeve: across from 0 at the fold to 1 at the underarm seam, down from 0 at the shoulder to 1 at the hem. */
+export type OnSleeve = (across: number, down: number) => Point;
+
+/**
+ * Half a sleeve hung on an armhole, which runs from shoulder to underarm: its fold `length` long from the shoulder
+ * point, its hem, `hem` wide when folded, square to it. Without an angle (radians below the level) it hangs so that its underarm seam
+ * is `below` long: as it lies on a table, where a low cap stands out and a high one hangs.
+ */
+export const hangFrom = (
+  armhole: Path,
+  { length, hem, below }: { readonly length: number; readonly hem: number; readonly below: number },
+  angle?: number,
+): { readonly outline: Path; readonly at: OnSleeve } => {
+  const shoulder = pathStart(armhole);
+  const underarm = pathEnd(armhole);
+  const endAt = (steep: number): readonly [Point, Point] => {
+    const end = add(shoulder, scale(directionAt(steep), length));
+    return [end, add(end, scale(directionAt(steep + Math.PI / 2), hem))];
+  };
+  const tooLong = (steep: number): number => distance(endAt(steep)[1], underarm) - below;
+  // Where the sleeve would lie closest under the arm: flatter than that there is one place at which its seam is as long as it is.
+  const closest = settle(
+    angleOf(subtract(underarm, shoulder)) - Math.atan2(hem, length),
+    2 * hanging.least,
+    hanging.most,
+  );
+  const steep = angle ?? solveBetween(tooLong, hanging.least, closest, 1e-4) ?? closest;
+  const down = directionAt(steep);
+  const [end, inner] = endAt(steep);
+  return {
+    outline: [...armhole, line(underarm, inner), line(inner, end), line(end, shoulder)],
+    at: (across, along) => {
+      const outside = add(shoulder, scale(down, along * length));
+      const inside = add(underarm, scale(subtract(inner, underarm), along));
+      return add(outside, scale(subtract(inside, outside), across));
+    },
+  };
+};
+
 /**
  * Half of a set-in sleeve as it lies flat, folded along the line through its cap top: that line at its length from the
  * shoulder point, the hem square to it at half its width, the armhole as its edge where it joins the body. A real
@@ -145,45 +184,25 @@ export const hangSleeve = (
     readonly armhole?: string;
     readonly angle?: number;
     /** Lines inside it, in the sleeve's own place: x from 0 at the fold to 1 at the underarm seam, y from 0 at the shoulder to 1 at the hem. */
-    readonly lines?: (at: (across: number, down: number) => Point) => readonly SketchLine[];
+    readonly lines?: (at: OnSleeve) => readonly SketchLine[];
   } = {},
 ): SketchShape => {
   const top = landmarkIn(garment, sleeve, 'cap-top');
   const hemPath = runOf(garment, sleeve, 'hem');
-  const hem = edgeLength(pieceOf(garment, sleeve), 'hem') / 2;
-  const length = midpoint(pathStart(hemPath), pathEnd(hemPath)).y - top.y;
   const shoulderFirst = body.flatMap((piece) => {
     const path = runOf(garment, piece, armhole);
     return pathStart(path).y < pathEnd(path).y ? path : reversePath(path);
   });
-  const shoulder = pathStart(shoulderFirst);
-  const underarm = pathEnd(shoulderFirst);
-  const below = edgeLength(pieceOf(garment, sleeve), 'underarm-front');
-  const endAt = (steep: number): readonly [Point, Point] => {
-    const end = add(shoulder, scale(directionAt(steep), length));
-    return [end, add(end, scale(directionAt(steep + Math.PI / 2), hem))];
-  };
-  const tooLong = (steep: number): number => distance(endAt(steep)[1], underarm) - below;
-  // Where the sleeve would lie closest under the arm: flatter than that there is one place at which its seam is as long as it is.
-  const closest = settle(
-    angleOf(subtract(underarm, shoulder)) - Math.atan2(hem, length),
-    2 * hanging.least,
-    hanging.most,
+  const { outline, at } = hangFrom(
+    shoulderFirst,
+    {
+      length: midpoint(pathStart(hemPath), pathEnd(hemPath)).y - top.y,
+      hem: edgeLength(pieceOf(garment, sleeve), 'hem') / 2,
+      below: edgeLength(pieceOf(garment, sleeve), 'underarm-front'),
+    },
+    angle,
   );
-  const steep = angle ?? solveBetween(tooLong, hanging.least, closest, 1e-4) ?? closest;
-  const down = directionAt(steep);
-  const [end, inner] = endAt(steep);
-  const place = (across: number, along: number): Point => {
-    const outside = add(shoulder, scale(down, along * length));
-    const inside = add(underarm, scale(subtract(inner, underarm), along));
-    return add(outside, scale(subtract(inside, outside), across));
-  };
-  return {
-    id: `${sleeve}-${half}`,
-    outline: [...shoulderFirst, line(underarm, inner), line(inner, end), line(end, shoulder)],
-    lines: lines(place),
-    bothSides: true,
-  };
+  return { id: `${sleeve}-${half}`, outline, lines: lines(at), bothSides: true };
 };
 
 /** A row of stitching `inside` mm from an edge and along it: a hem, a topstitched seam. */
@@ -193,7 +212,7 @@ export const stitchedAlong = (garment: Garment, piece: string, edge: string, ins
 });
 
 /** A hem's stitching across half a hanging sleeve, `up` of its length from the hem. */
-export const sleeveHem = (at: (across: number, down: number) => Point, up: number): SketchLine => ({
+export const sleeveHem = (at: OnSleeve, up: number): SketchLine => ({
   kind: 'stitching',
   path: polyline([at(0, 1 - up), at(1, 1 - up)]),
 });
