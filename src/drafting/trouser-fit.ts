@@ -2,7 +2,7 @@ import { distance, type Path, pathLength } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { settle, solveBetween } from './solve.ts';
 import { draftLegs, type FrontBack, type Leg, type LegFrame } from './trouser-leg.ts';
-import { draftCrotch, type SeamTop } from './trouser-top.ts';
+import { draftCrotches, type SeamTop } from './trouser-top.ts';
 
 /** What legs are settled from, mm: the body's measures, and the design's ease at them. */
 export interface LegPlan {
@@ -115,10 +115,7 @@ const settledAt = (plan: LegPlan, t: number): SettledLegs | null => {
     front: { y: posture.dip, leansIn: plan.frontLeansIn },
     back: seatTop(legs.back, frame.hip.back, posture.raise),
   };
-  const crotch = {
-    front: draftCrotch(legs.front, tops.front, 'front'),
-    back: draftCrotch(legs.back, tops.back, 'back'),
-  };
+  const crotch = draftCrotches(legs, tops);
   return {
     frame,
     legs,

@@ -94,7 +94,7 @@ const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number, hem: number): 
 const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number, hem: number): Cubic => {
   const mean = (knee - fork.x) / (frame.kneeLevel - fork.y);
   const end = kneeSlope(frame, knee, hem);
-  const begin = (3 * mean - end) / 2 + 0.12 * (mean - end);
+  const begin = (3 * mean - end) / 2 + 0.22 * (mean - end);
   return fallingCurve(fork, { x: knee, y: frame.kneeLevel }, begin, end);
 };
 

@@ -14,8 +14,8 @@ import {
   subtract,
 } from '../geometry/index.ts';
 import { fallingCurve } from './side-seam.ts';
-import { settle, solveBetween } from './solve.ts';
-import type { Leg } from './trouser-leg.ts';
+import { solveBetween } from './solve.ts';
+import type { FrontBack, Leg } from './trouser-leg.ts';
 
 const degree = Math.PI / 180;
 
@@ -23,7 +23,7 @@ const degree = Math.PI / 180;
  * The corner at the front crotch point is this much wider than square and the back's as much narrower: together they
  * make a straight line, so that the crotch curve runs on under the leg, falling to the front and flat behind.
  */
-const corner = 8 * degree;
+const corner = 11 * degree;
 
 /** The top of a centre-front or seat seam: where it meets the waist, mm. */
 export interface SeamTop {
@@ -36,34 +36,80 @@ export interface SeamTop {
 /** Of the room between crotch point and hip line, the curve begins no higher than this. */
 const curveBelowHip = 0.97;
 
-/**
- * Crotch point to waist: leaves the crotch point square to the inside leg (but for `corner`), curves round and goes up
- * in a straight line through the hip. The curve begins as high as makes both its arms alike, below the hip
- * line, so that the hip is as wide as stated.
- */
-export const draftCrotch = (leg: Leg, top: SeamTop, which: 'front' | 'back'): Path => {
-  const { crotchPoint, hipLevel, inside } = leg;
+/** Of the height from crotch point to hip line, the straight off the crotch point takes no more than this: above it the curve still has to turn. */
+const turnsBelow = { front: 0.62, back: 0.58, atMost: 0.9 } as const;
+
+/** How full the curves are: the share of each arm, from crotch point and from the seam, that its handle takes. */
+const fullness = { front: 0.58, back: 0.62 } as const;
+
+/** How steeply the inside leg slants inward at the crotch point, radians. */
+const slantOf = ({ inside }: Leg): number => {
   const down = segmentTangentAt(inside[0], 0);
-  // Square to the inside leg, towards the centre and upward where the inside leg slants.
-  const slant = Math.atan2(down.x, down.y);
-  const rise = slant + (which === 'front' ? corner : -corner);
+  return Math.atan2(down.x, down.y);
+};
+
+const leanOf = ({ hipLevel }: Leg, top: SeamTop): number => top.leansIn / (hipLevel - top.y);
+
+/** The steepest the crotch may leave a crotch point, radians. */
+const steepest = (leg: Leg, top: SeamTop, share: number): number => {
+  const { crotchPoint, hipLevel } = leg;
+  const up = share * (crotchPoint.y - hipLevel);
+  return Math.atan2(up, leanOf(leg, top) * (hipLevel - crotchPoint.y + up) - crotchPoint.x);
+};
+
+/**
+ * Crotch point to waist: leaves the crotch point upward at an angle, curves round and goes up in a straight line through
+ * the hip. The curve begins as high as makes both its arms alike, but below the hip line, so that the hip is as wide
+ * as stated.
+ */
+const crotchSeam = (leg: Leg, top: SeamTop, rise: number, full: number): Path => {
+  const { crotchPoint, hipLevel } = leg;
   const leaving: Point = { x: Math.cos(rise), y: -Math.sin(rise) };
-  const lean = top.leansIn / (hipLevel - top.y);
+  const lean = leanOf(leg, top);
   const seamAt = (y: number): Point => ({ x: lean * (hipLevel - y), y });
   // Where the straight off the crotch point meets the seam.
-  const out = seamAt(crotchPoint.y).x - crotchPoint.x;
-  const first = out / (leaving.x + lean * leaving.y);
+  const first = (seamAt(crotchPoint.y).x - crotchPoint.x) / (leaving.x + lean * leaving.y);
   const meeting = add(crotchPoint, scale(leaving, first));
-  const room = curveBelowHip * (meeting.y - hipLevel);
-  const second = settle(Math.min(1.05 * first, room), 10, Math.max(room, 10));
-  const from = seamAt(meeting.y - second);
-  const up = subtract(meeting, from);
-  // Both handles reach the same share of their arm: the curve is as full at either end.
-  const share = which === 'front' ? 0.58 : 0.6;
+  const from = seamAt(meeting.y - Math.min(1.05 * first, curveBelowHip * (meeting.y - hipLevel)));
   return [
-    cubic(crotchPoint, add(crotchPoint, scale(leaving, share * first)), add(from, scale(up, share)), from),
+    cubic(
+      crotchPoint,
+      add(crotchPoint, scale(leaving, full * first)),
+      add(from, scale(subtract(meeting, from), full)),
+      from,
+    ),
     line(from, seamAt(top.y)),
   ];
+};
+
+/**
+ * Both crotch seams, front and back, from the crotch point to the waist. Each leaves it about square to its inside leg,
+ * and where the legs are joined one runs on into the other: what the back's corner is narrower than square, the
+ * front's is wider. Where a deep fork under a low hip leaves no room for both to turn, they share what there is.
+ */
+export const draftCrotches = (legs: FrontBack<Leg>, tops: FrontBack<SeamTop>): FrontBack<Path> => {
+  const both = slantOf(legs.front) + slantOf(legs.back);
+  const most = {
+    front: steepest(legs.front, tops.front, turnsBelow.front),
+    back: steepest(legs.back, tops.back, turnsBelow.back),
+  };
+  const wished = Math.min(slantOf(legs.back) - corner, most.back);
+  const back =
+    both - wished > most.front ? Math.min(both - most.front, (both * most.back) / (most.front + most.back)) : wished;
+  return {
+    front: crotchSeam(
+      legs.front,
+      tops.front,
+      Math.min(both - back, steepest(legs.front, tops.front, turnsBelow.atMost)),
+      fullness.front,
+    ),
+    back: crotchSeam(
+      legs.back,
+      tops.back,
+      Math.min(back, steepest(legs.back, tops.back, turnsBelow.atMost)),
+      fullness.back,
+    ),
+  };
 };
 
 /** What lies above the hip at the side: from the waist down to the hip, as long on front and back. */

@@ -37,6 +37,10 @@ export const draftingProblems: ProblemCatalogue = {
     message: 'A waist of {waist} on a hip of {hip}, both with their ease, leaves nothing for darts to shape.',
     remedy: 'Ask for more ease at the hip or less at the waist, or measure both again.',
   },
+  'drafting.raglan-cannot-fit': {
+    message: 'A raglan sleeve {sleeve} across does not go with an armhole {depth} deep.',
+    remedy: 'Look at upper arm, arm length and armhole depth again; one of them does not go with the others.',
+  },
   'drafting.measures-contradict': {
     message: 'These measures do not make one body: the pieces drafted from them would not sew together.',
     remedy: 'Look at the measures that are queried as unlikely, and take those again.',
@@ -53,6 +57,10 @@ export const draftingProblems: ProblemCatalogue = {
   'drafting.legs-cannot-walk': {
     message: 'Front and back leg cannot be drawn to one length with these measures.',
     remedy: 'Look at hip, thigh, knee and inside leg again; one of them does not go with the others.',
+  },
+  'drafting.waist-cannot-be-had': {
+    message: 'A waist of {waist} cannot be had over these hips by shaping the front and gathering the back.',
+    remedy: 'Measure waist and hip again, or ask for another ease at the waist.',
   },
   'drafting.no-such-level': {
     message: 'This pattern has no ease at “{level}”.',

@@ -1,0 +1,69 @@
+import { pathLength } from '../geometry/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { settle } from './solve.ts';
+import type { SettledLegs } from './trouser-fit.ts';
+import type { FrontBack } from './trouser-leg.ts';
+import { draftTop, draftTopOfLength, type LegTop } from './trouser-top.ts';
+import type { TrousersPlan } from './trousers-plan.ts';
+
+/** The waist of one side of the trousers, mm. */
+export interface TrousersWaist {
+  readonly tops: FrontBack<LegTop>;
+  /** The flat front band, from centre to side. */
+  readonly frontBand: number;
+  /** The back band as cut, and gathered on its elastic as worn. */
+  readonly backBand: number;
+  readonly gathered: number;
+  /** Ease at the waist, as it came out, whole girth. */
+  readonly ease: number;
+}
+
+/** The front waist is this much longer than its band and is eased on to it: the band lies closer than the hip below it. */
+export const frontEase = 6;
+
+/** How far the side may be drawn in from hip to waist, mm; negative out. A flat front has no dart, so its side may take more. */
+const sideIn = { front: [-75, 42], back: [-40, 24], straight: -4 } as const;
+
+/** Cloth of the back waist over its elastic: as designed, the least worth gathering, the most before it is drawn in at the side, the most that gathers well. */
+export const gathers = { wished: 1.3, least: 1.06, full: 1.5, most: 1.9 } as const;
+
+/** The front's share of the waist. */
+const frontShare = { least: 0.46, most: 0.58 } as const;
+
+/**
+ * The waist shared between a flat front and a gathered back.
+ *
+ * 1. The back goes up from the hip almost straight, and its waist is gathered by a fifth.
+ * 2. What that leaves of the waist is the front's, as far as a flat front can be drawn in at side and centre alone.
+ * 3. Where the front must be wider than that (a narrow waist over a full hip), the back is gathered more, and drawn in
+ *    at the side when the gathers would be too full; where it must be narrower (a belly), the back runs out.
+ * 4. A back that would gather to less than about half leaves the waist wider, and the ease is stated so.
+ *
+ * Refuses (`drafting.waist-cannot-be-had`) a waist that was asked for and cannot be had so.
+ */
+export const draftWaist = (plan: TrousersPlan, settled: SettledLegs): Result<TrousersWaist> => {
+  const { waistHalf, waistToHip } = plan;
+  const { legs, crotch } = settled;
+  const straight = pathLength(draftTop(legs.back, crotch.back, waistToHip, sideIn.straight).waist);
+  const wished = settle(
+    waistHalf - straight / gathers.wished,
+    frontShare.least * waistHalf,
+    frontShare.most * waistHalf,
+  );
+  const front = draftTopOfLength(legs.front, crotch.front, waistToHip, wished + frontEase, sideIn.front);
+  const frontBand = pathLength(front.waist) - frontEase;
+  const left = waistHalf - frontBand;
+  const cloth = settle(straight, gathers.least * left, gathers.full * left);
+  const back = draftTopOfLength(legs.back, crotch.back, waistToHip, cloth, sideIn.back);
+  const backBand = pathLength(back.waist);
+  const gathered = Math.max(left, backBand / gathers.most);
+  const cannot = backBand < 1.01 * gathered || (plan.waistWished && gathered > left + 0.01);
+  if (cannot) return bad('drafting.waist-cannot-be-had', { waist: { mm: Math.round(2 * waistHalf) } });
+  return good({
+    tops: { front, back },
+    frontBand,
+    backBand,
+    gathered,
+    ease: 2 * (frontBand + gathered) - plan.body.waistGirth,
+  });
+};
