@@ -95,6 +95,18 @@ describe('a pattern known by its envelope', () => {
     // Its chart does not give the arm: said, not supposed.
     expect(codes(fit)).toContain('fit.length-not-on-chart');
   });
+  it('widens a sleeve that is too tight to what is usual, on its card', () => {
+    const fit = fitted({ ...body, upperArmGirth: 330 });
+    const [way] = fit.ways;
+    const arm = way?.alterations.find(({ alteration }) => alteration === 'full-upper-arm');
+    const cell = way?.ease.find(({ level }) => level === 'upper-arm');
+    // Printed 13¾ inches: 19.25 of ease, 50 usual.
+    expect(arm).toMatchObject({ total: 31, perPiece: 31, count: 2, counted: 'usual' });
+    expect(cell?.ease).toBeCloseTo(13.75 * inch + 31 - 330, 9);
+    expect(cell?.verdict).toBe('usual');
+    expect(codes(fit)).toContain('fit.arm-full');
+    expect(codes(fit).filter((code) => /arm-too-tight|mended/.test(code))).toEqual([]);
+  });
   it('has words for every reason', () => {
     for (const way of fitted({ ...body, hipGirth: 1050, backWaistLength: 390 }).ways) {
       for (const reason of way.reasons) {

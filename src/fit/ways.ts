@@ -21,7 +21,12 @@ export interface Way {
 }
 
 /** Minutes of work on the paper, drawn, taped and walked again. Starting beliefs of ours. */
-const minutesFor: Readonly<Record<string, number>> = { 'full-bust': 45, 'small-bust': 45, 'lengthen-shorten': 15 };
+const minutesFor: Readonly<Record<string, number>> = {
+  'full-bust': 45,
+  'small-bust': 45,
+  'lengthen-shorten': 15,
+  'full-upper-arm': 40,
+};
 const minutesForBlend = 10;
 
 /** A bust alteration spreads every width below the bust as well, until it is taken out again there. */
@@ -71,11 +76,48 @@ const cellReason = (question: EaseQuestion, cell: EaseCell, index: number): Reas
   return cell.verdict === 'snug' ? { code: 'fit.level-snug', values: valuesOf(cell) } : null;
 };
 
+/** Sleeves are a pair. */
+const sleeves = 2;
+
+/** The most a card widens a sleeve by, mm round the arm. */
+const mostRoundArm = 120;
+
+/**
+ * What widens a sleeve that is too tight to what is usual, where its card can show how: of an envelope's tissue. No
+ * step of an alteration list does it yet, so for pieces a larger size is named instead.
+ */
+const armAmount = (
+  question: EaseQuestion,
+  figures: SizeFigures,
+): { readonly alteration: SuggestedAlteration; readonly reason: Reason } | null => {
+  if (question.figures.knownBy !== 'envelope' || stretchCountedOn(question.figures, question.cloth) !== null)
+    return null;
+  const cell = easeCells(question, figures).find(({ measure }) => measure === 'upperArmGirth');
+  if (cell?.verdict !== 'too-tight') return null;
+  const amount = Math.min(mostRoundArm, Math.ceil(cell.low - cell.ease));
+  return {
+    alteration: {
+      id: 'full-upper-arm',
+      alteration: 'full-upper-arm',
+      version: 1,
+      on: true,
+      params: { amount },
+      // Every sleeve takes all of it; nothing is shared out.
+      total: amount,
+      perPiece: amount,
+      count: sleeves,
+      counted: 'usual',
+    },
+    reason: { code: 'fit.arm-full', values: { ...valuesOf(cell), amount: { mm: amount } } },
+  };
+};
+
 /** What the size itself is too tight for, and the full bust mends below the bust: said, for the size alone would not do. */
 const mendedReasons = (question: EaseQuestion, figures: SizeFigures, altered: readonly EaseCell[]): readonly Reason[] =>
   altered.flatMap((cell): Reason[] => {
     const before = easeCell(question, figures, cell.level);
-    if (before?.verdict !== 'too-tight' || cell.verdict === 'too-tight' || cell.measure === 'bustGirth') return [];
+    const byBust = widenedWithBust.includes(cell.measure) && cell.measure !== 'bustGirth';
+    if (before?.verdict !== 'too-tight' || cell.verdict === 'too-tight' || !byBust) return [];
     return [{ code: 'fit.mended-by-bust', values: { ...valuesOf(before), after: { mm: cell.ease } } }];
   });
 
@@ -99,9 +141,16 @@ export const wayFrom = (
   const stretches = stretchCountedOn(pattern, question.cloth) !== null;
   const bust = bustAmount(pattern, figures, measures, likedBustEase, stretches);
   const lengths = lengthAmounts(pattern, figures, measures, estimated);
-  const alterations = [...(bust?.alteration ? [bust.alteration] : []), ...lengths.alterations];
-  const added = (measure: MeasureId): number =>
-    bust?.alteration && widenedWithBust.includes(measure) ? bust.alteration.total : 0;
+  const arm = armAmount(question, figures);
+  const alterations = [
+    ...(bust?.alteration ? [bust.alteration] : []),
+    ...lengths.alterations,
+    ...(arm ? [arm.alteration] : []),
+  ];
+  const added = (measure: MeasureId): number => {
+    if (measure === 'upperArmGirth') return arm?.alteration.total ?? 0;
+    return bust?.alteration && widenedWithBust.includes(measure) ? bust.alteration.total : 0;
+  };
   const ease = easeCells(question, figures, added);
   const blend = ease.flatMap((cell) => {
     const size = blendFor(question, cell, index, added(cell.measure));
@@ -125,6 +174,7 @@ export const wayFrom = (
       ...because,
       ...(bust?.reasons ?? []),
       ...lengths.reasons,
+      ...(arm ? [arm.reason] : []),
       ...mendedReasons(question, figures, ease),
       ...ease.flatMap((cell) => cellReason(question, cell, index) ?? []),
       ...blend.map(

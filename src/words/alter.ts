@@ -24,7 +24,12 @@ export const alterProblems: ProblemCatalogue = {
   },
   'alter.no-card': {
     message: 'There is no card for {alteration}.',
-    remedy: 'Choose lengthen or shorten, full bust, small bust, or running the side seams into another size.',
+    remedy:
+      'Choose lengthen or shorten, full bust, small bust, full upper arm, or running the side seams into another size.',
+  },
+  'alter.cap-too-flat': {
+    message: 'Widened by {amount} the cap of the sleeve would lie too flat for the armhole: it bears {most}.',
+    remedy: 'Widen by less and let the underarm seams out for the rest, or lower the armhole instead.',
   },
   'alter.no-generic': {
     message: 'None of our own patterns stands for this kind of garment ({kind}), so nothing can be drawn.',

@@ -185,6 +185,40 @@ export const cardWords = {
       'This is far for side seams alone: share it with darts or a centre-back seam, or begin from another size.',
     'card.blend-dart': 'Where a dart lies in the side seam, fold it closed before the line is drawn over it.',
 
+    // Upper arm.
+    'card.upper-arm': 'Full upper arm',
+    'card.upper-arm-purpose':
+      'For an arm fuller at the top than the sleeve: width there without a longer cap or a wider wrist. The armhole stays as it is.',
+    'card.upper-arm-amount':
+      '{amount} more in all round the arm, and {amount} on each of {count} sleeves: about {half} on either side of its middle.',
+    'card.upper-arm-shorter':
+      'Each sleeve comes out about {shorter} shorter, of which the cap falls about {falls}; it is given back below the elbow.',
+    'card.upper-arm-where-middle':
+      'On the sleeve: down its middle, along the grain, from the top of the cap to the wrist.',
+    'card.upper-arm-where-across': 'Across it, square to that, from underarm point to underarm point.',
+    'card.upper-arm-where-not':
+      'Not through the seam lines: a hinge stays at the top, at the wrist and at both underarms.',
+    'card.upper-arm-mark': 'Draw the seam lines. Draw the two cuts, and mark where they cross.',
+    'card.upper-arm-cut':
+      'Cut both lines from the crossing outwards, to the seam line; snip the allowance to each hinge from outside.',
+    'card.upper-arm-pull':
+      'Pull the four corners at the crossing apart sideways until the gap there is {amount} wide, the same to the left and right.',
+    'card.upper-arm-flat': 'Lay it flat: the cut across overlaps towards the middle, and the cap comes down.',
+    'card.upper-arm-redraw':
+      'Tape it on paper. Redraw the cap smoothly over its top and the wrist straight; draw the grain anew down the middle of the gap.',
+    'card.upper-arm-give-back': 'Give back the length, about {shorter}: lengthen below the elbow, square to the grain.',
+    'card.upper-arm-walk':
+      'Walk the cap along the armhole from underarm to shoulder, front and back, and the underarm edges along each other.',
+    'card.upper-arm-follows-lining': 'A sleeve lining is widened alike.',
+    'card.upper-arm-follows-elbow': 'Elbow darts and ease stay where the elbow is; mark the level anew.',
+    'card.upper-arm-ease':
+      'Compare cap and armhole after redrawing: what the cap is longer must still be eased in (0 to 12 mm in shirts and knits, 15 to 35 in woven cloth).',
+    'card.upper-arm-flat-cap':
+      'The cap should keep three quarters of its height. For more, let out the underarm seams and lower the armhole by as much instead.',
+    'card.hold-cap': 'The length of the cap, front and back, so that it still fits its armhole.',
+    'card.hold-underarm-length': 'The length of both underarm edges.',
+    'card.hold-wrist': 'The wrist.',
+
     // What holds, and what always follows.
     'card.hold-widths': 'Widths at bust, waist and hip.',
     'card.hold-grain': 'The grain, one straight line.',

@@ -122,6 +122,8 @@ export const fitWords = {
       'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet: cut the sleeve and the armholes in size {size}, or widen the sleeve on the paper.',
     'fit.arm-too-tight-in-all':
       'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet, and no larger size has enough: widen the sleeve on the paper.',
+    'fit.arm-full':
+      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. Widen each sleeve by {amount}, as its card shows; where that is more than its cap bears, cut sleeves and armholes in a larger size.',
     'fit.mended-by-bust':
       '{level}: the size by itself is too tight, with {ease} of ease where {least} is the least; the full bust widens it as well, to {after}.',
     'fit.blend-out':

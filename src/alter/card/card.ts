@@ -8,11 +8,13 @@ import { finishedAfter } from './finished.ts';
 import { lengthCard } from './length-card.ts';
 import { type CardMaker, say } from './parts.ts';
 import type { Card, CardAlteration, CardRequest } from './types.ts';
+import { upperArmCard } from './upper-arm-card.ts';
 
 const makers: Readonly<Record<CardAlteration, CardMaker>> = {
   'lengthen-shorten': lengthCard,
   'full-bust': fullBustCard,
   'small-bust': smallBustCard,
+  'full-upper-arm': upperArmCard,
   blend: blendCard,
 };
 
