@@ -27,6 +27,7 @@ import {
 } from './shirt-dress-plan.ts';
 import { shirtDressGirths, shirtDressSeams } from './shirt-dress-seams.ts';
 import { shirtDressShape } from './shirt-dress-shape.ts';
+import { shirtDressSketch } from './shirt-dress-sketch.ts';
 import { draftSkirt } from './shirt-dress-skirt.ts';
 import { skirtPiece, tierPiece, waistPiece } from './shirt-dress-skirt-pieces.ts';
 import { cuffPiece, shirtSleevePiece, slitBinding } from './shirt-sleeve-pieces.ts';
@@ -146,5 +147,5 @@ export const shirtDress: HousePattern = defineHousePattern({
   ],
   draft: draftShirtDress,
   shape: shirtDressShape,
-  sketch: () => ({ front: [], back: [] }),
+  sketch: shirtDressSketch,
 });
