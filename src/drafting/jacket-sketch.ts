@@ -1,0 +1,251 @@
+import {
+  add,
+  angleOf,
+  applyToPath,
+  cubic,
+  directionAt,
+  line,
+  midpoint,
+  mirrorX,
+  type Path,
+  type Point,
+  pathEnd,
+  pathStart,
+  polyline,
+  reversePath,
+  rotation,
+  scale,
+  subtract,
+  translation,
+} from '../geometry/index.ts';
+import { type Garment, pieceOf } from '../pattern/index.ts';
+import type { JacketView } from './jacket-plan.ts';
+import { armholeOf, edgeAt, lengthOf } from './jacket-shape-measures.ts';
+import { landmarkIn, runOf } from './shape-garment.ts';
+import { fallingCurve } from './side-seam.ts';
+import { type FlatSketch, hangFrom, type SketchLine, type SketchShape, sketchButton } from './sketch.ts';
+
+/** How far a collar reaches in a sketch: along the shoulder, above the neck point, its end's spread from upright. */
+const collarLies = { along: 44, above: 15, spread: 0.5, belowNape: 18, aboveNape: 24 } as const;
+
+/** How steeply a jacket's sleeves are drawn to hang, radians below the level. */
+const sleeveHangs = 1.02;
+
+const bothHalves = (half: Path): Path => [...half, ...applyToPath(mirrorX(), reversePath(half))];
+
+/** The side of half a body with its seams closed, from the underarm down to the hem. */
+const sewnSide = (
+  garment: Garment,
+  inner: 'front' | 'back',
+  outer: 'side-front' | 'side-back',
+  underarm: Point,
+): Path => {
+  const lost = (y: number): number =>
+    edgeAt(garment, outer, 'princess', y).x -
+    edgeAt(garment, inner, 'princess', y).x +
+    (inner === 'back' ? edgeAt(garment, 'back', 'centre-back', y).x : 0);
+  const sewn = (at: Point): Point => ({ x: at.x - lost(at.y), y: at.y });
+  const waist = sewn(landmarkIn(garment, outer, 'waist-side'));
+  const hip = sewn(landmarkIn(garment, outer, 'hip-side'));
+  const slope = (waist.x - underarm.x) / (waist.y - underarm.y);
+  const below = (hip.x - waist.x) / (hip.y - waist.y);
+  const atWaist = slope * below > 0 ? (2 * slope * below) / (slope + below) : 0;
+  const hem = pathEnd(runOf(garment, outer, 'side')).y;
+  return [
+    fallingCurve(underarm, waist, 0.4 * slope, atWaist),
+    fallingCurve(waist, hip, atWaist, 0),
+    line(hip, { x: hip.x, y: hem }),
+  ];
+};
+
+/** Half a sleeve beside its armhole, its back seam drawn where it is seen. */
+const sleeveShape = (garment: Garment, armhole: Path, half: 'front' | 'back'): SketchShape => {
+  const hemPath = runOf(garment, 'sleeve', 'hem');
+  const hemAt = midpoint(pathStart(hemPath), pathEnd(hemPath)).y;
+  const { outline, at } = hangFrom(
+    armhole,
+    {
+      length: hemAt - landmarkIn(garment, 'sleeve', 'cap-top').y,
+      hem: (lengthOf(garment, 'sleeve', 'hem') + lengthOf(garment, 'under-sleeve', 'hem')) / 2,
+      below: hemAt - landmarkIn(garment, 'under-sleeve', 'underarm').y,
+    },
+    sleeveHangs,
+  );
+  const seam: SketchLine = { kind: 'seam', path: polyline([at(0.62, -0.02), at(0.67, 0.5), at(0.62, 1)]) };
+  return { id: `sleeve-${half}`, outline, lines: half === 'back' ? [seam] : [], bothSides: true };
+};
+
+/** Half of the front, seams closed: its outline with the stand, and its princess seam. */
+const frontHalf = (garment: Garment): { readonly outline: Path; readonly seam: Path; readonly armhole: Path } => {
+  const apex = landmarkIn(garment, 'front', 'apex');
+  const shoulder = runOf(garment, 'front', 'shoulder');
+  const swung = pathStart(runOf(garment, 'side-front', 'shoulder'));
+  const turn = angleOf(subtract(pathEnd(shoulder), apex)) - angleOf(subtract(swung, apex));
+  const back = rotation(turn, apex);
+  const armhole = applyToPath(back, armholeOf(garment, 'side-front'));
+  const side = sewnSide(garment, 'front', 'side-front', pathEnd(armhole));
+  const corner = pathStart(runOf(garment, 'front', 'front-edge'));
+  const outline: Path = [
+    ...runOf(garment, 'front', 'neck'),
+    line(pathStart(shoulder), pathStart(armhole)),
+    ...armhole,
+    ...side,
+    line(pathEnd(side), corner),
+    ...runOf(garment, 'front', 'front-edge'),
+    ...runOf(garment, 'front', 'neck-stand'),
+  ];
+  return { outline, seam: runOf(garment, 'front', 'princess'), armhole };
+};
+
+/** Half of the back, seams closed, its centre on x = 0. */
+const backHalf = (garment: Garment): { readonly outline: Path; readonly seam: Path; readonly armhole: Path } => {
+  const shoulder = runOf(garment, 'back', 'shoulder');
+  const apart = subtract(pathEnd(shoulder), pathStart(runOf(garment, 'side-back', 'shoulder')));
+  const armhole = applyToPath(translation(apart), armholeOf(garment, 'side-back'));
+  const side = sewnSide(garment, 'back', 'side-back', pathEnd(armhole));
+  const nape = landmarkIn(garment, 'back', 'nape');
+  const hem = pathEnd(side).y;
+  const princess = runOf(garment, 'back', 'princess');
+  const [top, low] = [pathStart(princess), pathEnd(princess)];
+  const seam = Array.from({ length: 25 }, (_, i): Point => {
+    const y = top.y + (i / 24) * (low.y - top.y);
+    if (i === 0) return top;
+    const x = i === 24 ? low.x : edgeAt(garment, 'back', 'princess', y).x;
+    const centre =
+      y <= nape.y
+        ? 0
+        : i === 24
+          ? pathStart(runOf(garment, 'back', 'centre-back')).x
+          : edgeAt(garment, 'back', 'centre-back', y).x;
+    return { x: x - centre, y };
+  });
+  const outline: Path = [
+    ...runOf(garment, 'back', 'neck'),
+    line(pathStart(shoulder), pathStart(armhole)),
+    ...armhole,
+    ...side,
+    line(pathEnd(side), { x: 0, y: hem }),
+  ];
+  return { outline: bothHalves(outline), seam: polyline(seam), armhole };
+};
+
+const alongShoulder = (shoulder: Path, mm: number): Point =>
+  add(pathStart(shoulder), scale(directionAt(angleOf(subtract(pathEnd(shoulder), pathStart(shoulder)))), mm));
+
+/** Where a worn collar turns beside the neck, and where its edge lies on the shoulder. */
+const collarAtShoulder = (garment: Garment, piece: 'front' | 'back') => {
+  const shoulder = runOf(garment, piece, 'shoulder');
+  const neckPoint = pathStart(shoulder);
+  const edge = alongShoulder(shoulder, collarLies.along);
+  return {
+    turn: { x: neckPoint.x + 2, y: neckPoint.y - collarLies.above },
+    edge: { x: edge.x, y: edge.y + 3 },
+  };
+};
+
+/** Half of the collar as it lies buttoned, and the inside of its stand seen behind. */
+const frontCollar = (garment: Garment): { readonly half: Path; readonly inside: Path } => {
+  const centre = landmarkIn(garment, 'front', 'centre-neck');
+  const { turn, edge } = collarAtShoulder(garment, 'front');
+  const end = lengthOf(garment, 'collar', 'end');
+  const point: Point = {
+    x: centre.x + end * Math.sin(collarLies.spread),
+    y: centre.y + end * Math.cos(collarLies.spread),
+  };
+  const roll: Path = [cubic(turn, { x: turn.x - 4, y: turn.y + 42 }, { x: 26, y: centre.y - 12 }, centre)];
+  const half: Path = [
+    line(centre, point),
+    cubic(point, { x: point.x + 34, y: point.y - 16 }, { x: edge.x + 6, y: edge.y + 46 }, edge),
+    cubic(edge, { x: edge.x - 12, y: edge.y - 18 }, { x: turn.x + 14, y: turn.y - 1 }, turn),
+    ...roll,
+  ];
+  const high: Point = { x: 0, y: turn.y + 7 };
+  const inside = bothHalves([
+    cubic(high, { x: 0.5 * turn.x, y: high.y }, { x: turn.x - 12, y: turn.y + 1 }, turn),
+    ...roll,
+  ]);
+  return { half, inside };
+};
+
+const backCollar = (garment: Garment): Path => {
+  const nape = landmarkIn(garment, 'back', 'nape');
+  const { turn, edge } = collarAtShoulder(garment, 'back');
+  const high: Point = { x: 0, y: nape.y - collarLies.aboveNape };
+  const low: Point = { x: 0, y: nape.y + collarLies.belowNape };
+  return bothHalves([
+    cubic(high, { x: 0.5 * turn.x, y: high.y }, { x: turn.x - 12, y: turn.y + 2 }, turn),
+    cubic(turn, { x: turn.x + 14, y: turn.y - 1 }, { x: edge.x - 12, y: edge.y - 18 }, edge),
+    cubic(edge, { x: 0.72 * edge.x, y: edge.y + 22 }, { x: 0.4 * edge.x, y: low.y }, low),
+  ]);
+};
+
+/** The inside of the back seen over the front's neck, where there is no collar. */
+const insideNeck = (garment: Garment): Path => {
+  const front = runOf(garment, 'front', 'neck');
+  const back = runOf(garment, 'back', 'neck');
+  const atShoulder = pathEnd(front);
+  const lifted = applyToPath(translation(subtract(atShoulder, pathEnd(back))), reversePath(back));
+  const nape: Point = { x: 0, y: pathEnd(lifted).y };
+  return bothHalves([...front, ...lifted.slice(0, -1), { ...(lifted.at(-1) as Path[number]), to: nape }]);
+};
+
+/** Where the buttons are, from the pieces' marks. */
+const buttonsOf = (garment: Garment): readonly SketchLine[] =>
+  pieceOf(garment, 'front')
+    .lines.filter(({ id }) => id.startsWith('button-'))
+    .map(({ path }) => sketchButton({ x: 0, y: pathStart(path).y }, 22));
+
+/**
+ * The jacket lying flat, its seams closed, buttoned right over left: the half that lies on top is drawn last. Put
+ * together from the pieces: widths at waist and hip are those of the sewn garment.
+ */
+export const jacketSketch = (garment: Garment, view: JacketView): FlatSketch => {
+  const front = frontHalf(garment);
+  const back = backHalf(garment);
+  const mirrored = (path: Path): Path => applyToPath(mirrorX(), path);
+  const half = (id: string, lines: readonly SketchLine[], flipped: boolean): SketchShape => ({
+    id,
+    outline: flipped ? mirrored(front.outline) : front.outline,
+    lines: lines.map((one) => (flipped ? { ...one, path: mirrored(one.path) } : one)),
+    bothSides: false,
+  });
+  const seam: SketchLine = { kind: 'seam', path: front.seam };
+  const collar = view === 'collar' ? frontCollar(garment) : null;
+  const inside: SketchShape = {
+    id: 'inside',
+    outline: collar ? collar.inside : insideNeck(garment),
+    lines: [],
+    bothSides: false,
+    inside: true,
+  };
+  const backSeams: readonly SketchLine[] = [
+    { kind: 'seam', path: back.seam },
+    { kind: 'seam', path: mirrored(back.seam) },
+    {
+      kind: 'seam',
+      path: polyline([
+        landmarkIn(garment, 'back', 'nape'),
+        { x: 0, y: pathEnd(runOf(garment, 'side-back', 'side')).y },
+      ]),
+    },
+  ];
+  return {
+    front: [
+      sleeveShape(garment, front.armhole, 'front'),
+      inside,
+      half('front-under', [seam], false),
+      half('front', [seam, ...buttonsOf(garment)], true),
+      ...(collar
+        ? [
+            { id: 'collar-inside', outline: collar.inside, lines: [], bothSides: false, inside: true },
+            { id: 'collar', outline: collar.half, lines: [], bothSides: true },
+          ]
+        : []),
+    ],
+    back: [
+      sleeveShape(garment, back.armhole, 'back'),
+      { id: 'back', outline: back.outline, lines: backSeams, bothSides: false },
+      ...(view === 'collar' ? [{ id: 'collar', outline: backCollar(garment), lines: [], bothSides: false }] : []),
+    ],
+  };
+};
