@@ -1,4 +1,6 @@
+import type { MeasureId } from '../../body/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import { bodyWords } from '../../words/index.ts';
 import { envelopeSchema } from './schema.ts';
 import type { Envelope, Figure } from './types.ts';
 
@@ -56,13 +58,15 @@ const checkNames = (envelope: Envelope): Result<null> => {
   return size === undefined ? good(null) : bad('envelope.size-missing', { size, sizes: envelope.sizes.join(', ') });
 };
 
+const nameOf = (measure: string): string => bodyWords.measures[measure as MeasureId].name.toLowerCase();
+
 const checkEnvelope = (envelope: Envelope): Result<Envelope> => {
   const size = twice(envelope.sizes);
   if (size !== null) return bad('envelope.size-twice', { size });
   const view = twice(envelope.views.map(({ id }) => id));
   if (view !== null) return bad('envelope.view-twice', { view });
   const measure = twice(envelope.body.map((row) => row.measure));
-  if (measure !== null) return bad('envelope.measure-twice', { measure });
+  if (measure !== null) return bad('envelope.measure-twice', { measure: nameOf(measure) });
   for (const row of rowsOf(envelope)) {
     const checked = checkRow(row, envelope.sizes);
     if (!checked.ok) return checked;

@@ -52,9 +52,10 @@ export const unitsSaid = (text: string): UnitsSaid => {
   );
   const afterFigure = (at: number): boolean => /[\d½¼¾⅛⅜⅝⅞] ?-?$/.test(rest.slice(0, at));
   rest = rest.replace(long, (all: string, one: string, at: number) => (afterFigure(at) ? all : take(all, at, one)));
-  rest = rest
-    .trimEnd()
-    .replace(last, (all: string, one: string, at: number) => (afterFigure(at) ? all : take(all, at, one)));
+  // A capital M at the end is a view or a size, and no metre.
+  const atEnd = (all: string, one: string, at: number): string =>
+    one === 'M' || afterFigure(at) ? all : take(all, at, one);
+  rest = rest.trimEnd().replace(last, atEnd);
   const units = found.toSorted((a, b) => a.at - b.at).map(({ unit }) => unit);
   return {
     units,
