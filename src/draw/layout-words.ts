@@ -8,7 +8,8 @@ const leading = 1.3;
 
 /**
  * What there is to say of a piece, the name first: on its paper; else beside it on free cloth, with a line to it; else
- * as much of it as finds room on the paper, at last the name alone, broken and smaller.
+ * as much of it as finds room on the paper, at last the name alone, broken and as small as `least`; else the name
+ * alone beside it. A name that finds no room anywhere is left to the reader of the piece's label.
  */
 export const placeWords = (
   outline: Path,
@@ -16,6 +17,7 @@ export const placeWords = (
   texts: readonly string[],
   size: number,
   cloth: RoomForWords,
+  least: number = size * smaller,
 ): readonly Mark[] => {
   const room = roomForWords(outline, lines);
   const [name = ''] = texts;
@@ -24,19 +26,21 @@ export const placeWords = (
   if (inside) return wordsAt(texts, name, inside, size, true);
   const { minX, maxX, minY, maxY } = pathBounds(outline);
   const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  for (const shown of [texts, [name, ...texts.slice(1).flatMap(halves)]]) {
+  const besideIt = (shown: readonly string[]): readonly Mark[] | null => {
     const words = block(shown, size);
     const beside = cloth.find(words.width, words.height, middle);
     const leader = beside && leaderTo(outline, beside, words);
-    if (!beside || !leader || pathLength(leader) > longestLeader * size) continue;
+    if (!beside || !leader || pathLength(leader) > longestLeader * size) return null;
     cloth.take(beside, words.width, words.height);
     return [pathMark('words', 'dimension', leader), ...wordsAt(shown, name, beside, size, true)];
-  }
+  };
+  const told = besideIt(texts) ?? besideIt([name, ...texts.slice(1).flatMap(halves)]);
+  if (told) return told;
   const tries: { readonly shown: readonly string[]; readonly em: number }[] = [
     ...texts.slice(1).map((_, index) => ({ shown: texts.slice(0, texts.length - index - 1), em: size })),
     { shown: name.split(' '), em: size },
-    { shown: [name], em: size * 0.7 },
-    { shown: name.split(' '), em: size * 0.7 },
+    { shown: [name], em: least },
+    { shown: name.split(' '), em: least },
   ];
   for (const { shown, em } of tries) {
     const { width, height } = block(shown, em);
@@ -44,8 +48,11 @@ export const placeWords = (
     const centre = level ?? room.find(height, width);
     if (centre) return wordsAt(shown, name, centre, em, level !== null);
   }
-  return [];
+  return besideIt([name]) ?? [];
 };
+
+/** How much smaller than the rest a name may be written so that it finds room on its piece. */
+const smaller = 0.7;
 
 /** Words farther from their piece than this, in ems, would not be read as being about it. */
 const longestLeader = 6;

@@ -19,6 +19,8 @@ export interface LayoutOptions {
   /** The cloth's own colour, as CSS writes it. */
   readonly colour?: string;
   readonly textSize?: number;
+  /** The smallest em a name may be written in; seven tenths of `textSize` when left out. */
+  readonly leastText?: number;
 }
 
 /**
@@ -42,7 +44,7 @@ export const drawLayout = (problem: LayoutProblem, layout: Layout, options: Layo
     [],
     drawn.map(({ outline }) => outline),
   );
-  const pieces = drawn.map((one, index) => placedGroup(one, index, cloth, size));
+  const pieces = drawn.map((one, index) => placedGroup(one, index, cloth, size, options.leastText));
   const { length: inHand } = problem.cloth;
   const template = inHand === null ? drawWords.used : inHand < layout.length ? drawWords.shortOf : drawWords.usedOf;
   const values = { used, ...(inHand === null ? {} : { inHand: atHand(inHand) }) };
@@ -152,6 +154,7 @@ const placedGroup = (
   index: number,
   cloth: RoomForWords,
   size: number,
+  least: number | undefined,
 ): GroupMark =>
   groupMark(`${item.id}-${index + 1}`, `${item.name}: ${notes.join(', ')}.`, [
     filledMark('cut', 'paper', outline),
@@ -163,6 +166,7 @@ const placedGroup = (
       [item.name, ...notes],
       size,
       cloth,
+      least,
     ),
   ]);
 

@@ -13,6 +13,7 @@ import { drawGarment } from '../parts/draw-garment.ts';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { ChooseCloth } from './ChooseCloth.tsx';
 import { drawPlan } from './drawings.ts';
 import { useMake } from './make-context.ts';
@@ -110,13 +111,14 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
     return () => window.clearTimeout(timer);
   }, [current, key, start, refuse]);
 
+  const narrow = useNarrow();
   const problem: LayoutProblem | null = asked.ok ? asked.value : null;
   const fresh = problem !== null && search.of !== null && JSON.stringify(search.of) === JSON.stringify(problem);
   const laid = useMemo((): Laid | null => {
     if (!current || !search.plan || !search.of || !fresh) return null;
-    const drawing = drawPlan(search.of, search.plan, garment, cloth.colour, say.unit);
+    const drawing = drawPlan(search.of, search.plan, garment, cloth.colour, say.unit, narrow);
     return { drawing, subject: `layout ${make.fold} ${cloth.width}` };
-  }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, say.unit]);
+  }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, say.unit, narrow]);
   useLay(laid);
   const impossible = search.state === 'refused' || search.state === 'broken';
   const waiting = impossible ? words.pictureNoPlan : words.pictureSeeking;

@@ -87,14 +87,27 @@ export const drawFit = (fit: Fit, size: string, label: string, unit: Unit): Draw
   label,
 });
 
-/** The plan on the cloth, in the cloth's own colour. */
+/** Ems of words along the longest side of a plan that can still be read: on a broad table, and on a phone's. */
+const emsAlong = { wide: 50, narrow: 22 } as const;
+
+/** The plan on the cloth, in the cloth's own colour, in words that can be read on a table of this kind. */
 export const drawPlan = (
   problem: LayoutProblem,
   plan: Layout,
   garment: Garment,
   colour: string,
   unit: Unit,
+  narrow: boolean,
 ): Drawing => {
   const longest = Math.max(plan.length, problem.cloth.length ?? 0, problem.cloth.width);
-  return drawLayout(problem, plan, { unit, locale, garment, colour, textSize: longest / 50 });
+  const textSize = longest / (narrow ? emsAlong.narrow : emsAlong.wide);
+  // On a phone words are kept from growing smaller than they can be read: a name must find room as it is.
+  return drawLayout(problem, plan, {
+    unit,
+    locale,
+    garment,
+    colour,
+    textSize,
+    ...(narrow ? { leastText: textSize } : {}),
+  });
 };
