@@ -431,6 +431,8 @@ export const chartWords = {
       'main',
       'garment',
       'all fabric',
+      'fabric 1',
+      'main fabric 1',
       'dress',
       'top',
       'blouse',

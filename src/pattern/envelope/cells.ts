@@ -52,6 +52,13 @@ const betweenBars = (line: string, framed: boolean): readonly string[] => {
   return cells.slice(cells[0] === '' ? 1 : 0, cells.length > 1 && cells.at(-1) === '' ? -1 : undefined);
 };
 
+/** `Bust: 80, 84, 88`: the colon parts the name from the first figure. */
+const afterColon = (cells: readonly string[]): readonly string[] => {
+  const [first = '', ...others] = cells;
+  const named = /^([^:]*\p{L}[^:]*):\s*(\S.*)$/u.exec(first);
+  return named ? [named[1] ?? '', named[2] ?? '', ...others] : cells;
+};
+
 export const cellsOf = (line: string, separator: Separator, framed = false): readonly string[] => {
   switch (separator) {
     case 'tab':
@@ -59,7 +66,7 @@ export const cellsOf = (line: string, separator: Separator, framed = false): rea
     case 'semicolon':
       return between(line, ';');
     case 'comma':
-      return between(line, ',');
+      return afterColon(between(line, ','));
     case 'bar':
       return betweenBars(line, framed);
     case 'spaces':

@@ -60,7 +60,7 @@ const unitDoubt = (row: FinishedRow, index: number, envelope: Envelope): readonl
  * The least a finished girth can be round a body: in woven cloth the body itself; in a knit what its stretch carries,
  * body / (1 + 0.3 s), extended by a quarter at most and not at all under a fifth of stretch (trade: ease in knits).
  */
-export const leastRound = (body: number, { structure, stretch }: Envelope['cloth']): number =>
+const leastRound = (body: number, { structure, stretch }: Envelope['cloth']): number =>
   structure === 'woven' || stretch < 0.2 ? body : body / (1 + Math.min(0.3 * stretch, 0.25));
 
 /** Body and finished girth are each printed to the nearest quarter inch or half centimetre, mm. */

@@ -1,13 +1,10 @@
-export { bodyUnder } from './bodies-of.ts';
 export * from './chart.ts';
 export * from './document.ts';
 export * from './doubt.ts';
 export { envelopeDoubts } from './doubts.ts';
-export { leastRound } from './doubts-finished.ts';
 export * from './figures.ts';
 export * from './flat-guide.ts';
 export * from './flat-sum.ts';
-export { bodyMeasureOf, clothLayerOf, finishedKindOf } from './labels.ts';
 export { clothLayers, clothNaps, finishedKinds } from './names.ts';
 export { type AskedAnswer, placeAsked, withChart } from './place-asked.ts';
 export { readChart } from './read-chart.ts';

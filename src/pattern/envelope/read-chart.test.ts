@@ -44,6 +44,12 @@ describe('one chart typed in many ways', () => {
       'commas and quotation marks',
       '"Size","8","10","12"\n"Bust","80","84","88"\n"Waist","62,5","66,5","70,5"\n"Hip","88","92","96"',
     ],
+    ['commas after a colon', 'Size: 8, 10, 12\nBust: 80, 84, 88\nWaist: 62.5, 66.5, 70.5\nHip: 88, 92, 96'],
+    ['marks that lead to notes', 'Size\t8\t10\t12\nBust*\t80\t84\t88*\nWaist\t62.5\t66.5\t70.5 †\nHip\t88\t92\t96'],
+    [
+      'names with wide gaps in them',
+      'Size      8    10    12\nFull  bust     80   84   88\nWaist     62.5   66.5   70.5\nHip      88   92   96',
+    ],
     [
       'runs of spaces',
       'Size     8     10    12\nBust    80     84    88\nWaist   62,5   66,5  70,5\nFull hip  88   92    96',
@@ -157,6 +163,11 @@ describe('both units', () => {
     expect(bodyOf(chart)).toEqual(expected);
     expect(chart.said).toEqual([]);
     expect(bodyOf(read(text, { kind: 'body', printedIn: 'inches' })).bustGirth).toEqual([800, 838]);
+  });
+
+  it('may stand in a column without a head', () => {
+    const text = '\t8\t10\nBust\tin\t31½\t33\n\tcm\t80\t84\nHip\tin\t34⅝\t36¼\n\tcm\t88\t92';
+    expect(bodyOf(read(text, body))).toEqual(expected);
   });
 
   it('are said where they disagree', () => {

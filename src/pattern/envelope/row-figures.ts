@@ -133,12 +133,14 @@ const printedRatio = 0.03;
  * its label names; figures in two systems in one row are refused, unless every cell prints the pair.
  */
 export const rowFigures = (
-  cells: readonly string[],
+  printed: readonly string[],
   unit: RowUnit,
   kind: ChartKind,
   row: string,
   sizes: readonly string[],
 ): Result<readonly SystemFigures[]> => {
+  // Stars beside a length of cloth may mean its nap; beside other figures they only lead to a note.
+  const cells = kind === 'cloth' ? printed : printed.map((cell) => cell.replace(/[\s*†‡§]+$/, ''));
   const pairs = cells.map(pairOf);
   const paired =
     pairs.some((pair) => pair !== null) &&
