@@ -1,5 +1,5 @@
 import type { FlatSketch, SketchLine, SketchShape } from '../drafting/index.ts';
-import { applyToPath, compose, mirrorX, type Path, scaling, translation } from '../geometry/index.ts';
+import { applyToPath, type Bounds, mirrorX, type Path, scaling, translation } from '../geometry/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { drawingOf, filledMark, groupMark, marksBounds, pathMark } from './marks.ts';
 import { moveMarks } from './move.ts';
@@ -43,19 +43,34 @@ const shapeMarks = (shape: SketchShape, mirrored: boolean): readonly Mark[] => {
 const faceMarks = (shapes: readonly SketchShape[]): readonly Mark[] =>
   shapes.flatMap((shape) => [...(shape.bothSides ? shapeMarks(shape, true) : []), ...shapeMarks(shape, false)]);
 
-/** Front and back of a garment as they lie flat, side by side. */
-export const drawFlatSketch = (sketch: FlatSketch, name: string): Drawing => {
-  const face = (
-    shapes: readonly SketchShape[],
-    id: 'front' | 'back',
-  ): { marks: readonly Mark[]; left: number; right: number } => {
+interface Face {
+  readonly marks: readonly Mark[];
+  readonly bounds: Bounds;
+}
+
+/**
+ * Front and back of a garment as they lie flat: side by side, or one above the other where that comes nearer to
+ * `aspect` (width over height).
+ */
+export const drawFlatSketch = (sketch: FlatSketch, name: string, aspect?: number): Drawing => {
+  const face = (shapes: readonly SketchShape[], id: 'front' | 'back'): Face => {
     const small = moveMarks(faceMarks(shapes), scaling(scale));
-    const bounds = marksBounds(small) ?? { minX: 0, maxX: 0, minY: 0, maxY: 0 };
     const label = fill(id === 'front' ? drawWords.sketchFront : drawWords.sketchBack, { name }, 'cm');
-    return { marks: [groupMark(id, label, small)], left: bounds.minX, right: bounds.maxX };
+    return {
+      marks: [groupMark(id, label, small)],
+      bounds: marksBounds(small) ?? { minX: 0, maxX: 0, minY: 0, maxY: 0 },
+    };
   };
   const front = face(sketch.front, 'front');
   const back = face(sketch.back, 'back');
-  const aside = compose(translation({ x: front.right - back.left + between, y: 0 }));
-  return drawingOf(fill(drawWords.sketchLabel, { name }, 'cm'), [...front.marks, ...moveMarks(back.marks, aside)], 4);
+  const beside = translation({ x: front.bounds.maxX - back.bounds.minX + between, y: 0 });
+  const below = translation({ x: 0, y: front.bounds.maxY - back.bounds.minY + between });
+  const drawn = [beside, below].map((move) =>
+    drawingOf(fill(drawWords.sketchLabel, { name }, 'cm'), [...front.marks, ...moveMarks(back.marks, move)], 4),
+  ) as [Drawing, Drawing];
+  return aspect === undefined || off(drawn[0], aspect) <= off(drawn[1], aspect) ? drawn[0] : drawn[1];
 };
+
+/** How far a drawing's proportions are from an aspect. */
+const off = ({ bounds: { minX, maxX, minY, maxY } }: Drawing, aspect: number): number =>
+  Math.abs(Math.log((maxX - minX) / (maxY - minY) / aspect));

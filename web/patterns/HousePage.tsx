@@ -5,7 +5,7 @@ import type { Pattern, Size } from '../../src/pattern/index.ts';
 import { webHouseWords, webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
-import { drawGarment } from '../parts/draw-garment.ts';
+import { drawGarment, tableAspect } from '../parts/draw-garment.ts';
 import { Link } from '../parts/Link.tsx';
 import { Page } from '../parts/Page.tsx';
 import { Select } from '../parts/Select.tsx';
@@ -38,7 +38,7 @@ const usePatternOnTable = ({ house, pattern, size, shown, pick }: OnTable): void
     const pieceId = shown.startsWith('piece:') ? shown.slice('piece:'.length) : null;
     const piece = size.garment.pieces.find((one) => one.id === pieceId);
     if (house && shown === 'sketch') {
-      const drawing = drawFlatSketch(house.sketch(size.garment, pattern.view?.id), pattern.name);
+      const drawing = drawFlatSketch(house.sketch(size.garment, pattern.view?.id), pattern.name, tableAspect);
       return { drawing, subject: `${subject} sketch`, onSheet: true };
     }
     if (piece) return { drawing: drawOnePiece(piece, size.id, say.unit), subject: `${subject} ${piece.id}` };
