@@ -9,6 +9,7 @@ import {
   segmentPointAt,
 } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
+import { blouseWords } from '../words/index.ts';
 import type { BackDraft, FrontDraft } from './blouse-bodice.ts';
 import type { BlousePlan } from './blouse-plan.ts';
 import {
@@ -73,7 +74,7 @@ export const frontPiece = (plan: BlousePlan, front: FrontDraft): Piece => {
   };
   return {
     id: 'front',
-    name: 'Front',
+    name: blouseWords.pieces.front,
     role: 'front',
     cut: [shell(1, false)],
     runs: closeRuns([
@@ -130,7 +131,7 @@ export const backPiece = (plan: BlousePlan, back: BackDraft, front: FrontDraft):
   const lengthen = lengthenLevels(plan, front);
   return {
     id: 'back',
-    name: 'Back',
+    name: blouseWords.pieces.back,
     role: 'back',
     cut: [shell(2, true)],
     runs: closeRuns([

@@ -41,7 +41,7 @@ export const sleevePiece = (sleeve: SleeveDraft, front: FrontDraft, back: BackDr
   const elbowShare = pathLength([aboveElbow]) / pathLength([seamBack]);
   return {
     id: 'sleeve',
-    name: 'Sleeve',
+    name: blouseWords.pieces.sleeve,
     role: 'sleeve',
     cut: [shell(2, true)],
     runs: closeRuns([
@@ -106,7 +106,7 @@ const facingRuns = (neck: Path, shoulder: Path, width: number, centreEdge: strin
 /** The front neck facing, on the fold, from cloth and from interfacing. */
 export const frontFacing = (front: FrontDraft, back: BackDraft): Piece => ({
   id: 'front-facing',
-  name: 'Front neck facing',
+  name: blouseWords.pieces['front-facing'],
   role: 'front-facing',
   cut: [shell(1, false), interfacing(1, false)],
   runs: facingRuns(front.neck, [front.shoulder], atShoulder(back), 'centre-front'),
@@ -127,7 +127,7 @@ export const frontFacing = (front: FrontDraft, back: BackDraft): Piece => ({
 /** The back neck facing, a mirrored pair, from cloth and from interfacing. */
 export const backFacing = (back: BackDraft): Piece => ({
   id: 'back-facing',
-  name: 'Back neck facing',
+  name: blouseWords.pieces['back-facing'],
   role: 'back-facing',
   cut: [shell(2, true), interfacing(2, true)],
   runs: facingRuns(back.neck, [back.shoulder[0]], atShoulder(back), 'centre-back'),

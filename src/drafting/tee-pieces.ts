@@ -1,5 +1,6 @@
 import { type Point, pathEnd, pathLength, pathPointAtLength, pathStart, reverseSegment } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
+import { teeWords } from '../words/index.ts';
 import { closeRuns, edge, edgeRun, landmark, lengthenLine, level, shell, straightRun } from './pieces.ts';
 import { sideAt } from './side-seam.ts';
 import type { TeeBody, TeeHalf } from './tee-body.ts';
@@ -32,7 +33,7 @@ const bodyPiece = (plan: TeePlan, half: TeeHalf, which: 'front' | 'back', bustPo
   const sideLength = pathLength(half.side);
   return {
     id: which,
-    name: front ? 'Front' : 'Back',
+    name: teeWords.pieces[which],
     role: which,
     cut: [shell(1, false)],
     runs: closeRuns([
@@ -95,7 +96,7 @@ export const teeSleevePiece = (sleeve: TeeSleeve, body: TeeBody): Piece => {
   const lengthenAt = (armLevel + hemLevel) / 2;
   return {
     id: 'sleeve',
-    name: 'Sleeve',
+    name: teeWords.pieces.sleeve,
     role: 'sleeve',
     cut: [shell(2, true)],
     runs: closeRuns([
@@ -142,7 +143,7 @@ export const teeBand = (body: TeeBody): Piece => {
   const at = (x: number, y: number): Point => ({ x, y });
   return {
     id: 'neck-band',
-    name: 'Neck band',
+    name: teeWords.pieces['neck-band'],
     role: 'neck-band',
     cut: [shell(1, false)],
     runs: closeRuns([

@@ -9,8 +9,8 @@ export const blouseWords = {
     front: 'Front',
     back: 'Back',
     sleeve: 'Sleeve',
-    'front-facing': 'Front facing',
-    'back-facing': 'Back facing',
+    'front-facing': 'Front neck facing',
+    'back-facing': 'Back neck facing',
   },
   work: [
     {
