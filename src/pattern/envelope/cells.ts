@@ -118,7 +118,7 @@ export const chartCells = (
 const number = String.raw`(?:\d+(?:[.,]\d+)?(?:[ -]\d+\/\d+| ?[½⅓⅔¼¾⅛⅜⅝⅞])?|\d+\/\d+|[½⅓⅔¼¾⅛⅜⅝⅞])`;
 const unit = String.raw`(?: ?(?:"|″|”|''|(?:in|ins|inches|cm|mm|m|yd|yds|yards)(?![a-z])\.?))?`;
 const again = String.raw` ?\( ?${number}${unit} ?\)`;
-const cell = String.raw`(?:${number}${unit}(?: ?- ?${number}${unit}| to ${number}${unit}|${again})?|-)`;
+const cell = `(?:${number}${unit}(?: ?- ?${number}${unit}| to ${number}${unit}|${again})?|-)`;
 const tailOf = (count: number): RegExp => new RegExp(`^${cell}(?: +${cell}){${count - 1}}$`, 'i');
 const oneCell = new RegExp(cell, 'gi');
 

@@ -1,12 +1,15 @@
-import { bad, good, type LengthUnit, type Problem, parseFigure, type Result } from '../../units/index.ts';
-import { type Separator, splitBySizes } from './cells.ts';
-import type { ChartKind, ChartOptions } from './chart.ts';
-import { layerSaid, napSaid, type Stars, starsLegend, usualStars, widthSaid } from './cloth-label.ts';
-import { bodyMeasureOf, finishedKindOf, isPrice, isTitle } from './labels.ts';
+import { bad, good, type Result } from '../../units/index.ts';
+import { brokenRow, namesRow } from './broken-row.ts';
+import type { Separator } from './cells.ts';
+import type { ChartOptions } from './chart.ts';
+import { type Heard, hasDigit, hear, nothingHeard, ownUnit } from './chart-heard.ts';
+import { type Parted, part, tooMany } from './chart-part.ts';
+import { layerSaid, napSaid, starsLegend, widthSaid } from './cloth-label.ts';
+import { isPrice, isTitle } from './labels.ts';
 import { type RowUnit, rowFigures, type SystemFigures } from './row-figures.ts';
 import type { SizeHead } from './size-head.ts';
-import type { ClothRow, EnvelopeView } from './types.ts';
-import { onlyUnit, systemOf, type UnitSystem, unitsSaid } from './unit-words.ts';
+import type { ClothRow } from './types.ts';
+import { onlyUnit, type UnitSystem, unitsSaid } from './unit-words.ts';
 import { viewsSaid } from './views.ts';
 
 /** One printed row, sorted into what its label says. Figures in one system or two, mm. */
@@ -23,23 +26,6 @@ export interface PrintedRow {
   } | null;
 }
 
-/** What headings above a row have said, until another says otherwise. */
-interface Heard {
-  readonly unit: RowUnit;
-  readonly views: readonly string[] | null;
-  readonly layer: ClothRow['layer'] | null;
-  readonly widths: { readonly [K in UnitSystem]?: number };
-  readonly nap: ClothRow['nap'] | null;
-  readonly stars: Stars;
-  /** First column and label of the row before, which a row of the same in other words leaves empty. */
-  readonly firstColumn: string;
-  readonly label: string;
-  /** The unit printed after the figures of the row before, for which a mark may stand. */
-  readonly after: LengthUnit | null;
-  /** What the row before named of its own: a row that names nothing but a width belongs with it. */
-  readonly row: { readonly views: readonly string[] | null; readonly layer: ClothRow['layer'] | null };
-}
-
 export interface ChartRows {
   readonly rows: readonly PrintedRow[];
   /** Lines that were neither rows nor headings, as they stand. */
@@ -47,102 +33,6 @@ export interface ChartRows {
   readonly starsUsed: boolean;
   readonly legend: boolean;
 }
-
-const unitFrom = (units: readonly LengthUnit[]): RowUnit => {
-  const [first, second] = units;
-  if (first === undefined) return null;
-  return second !== undefined && systemOf(first) !== systemOf(second)
-    ? { kind: 'pair', units: [first, second] }
-    : { kind: 'one', unit: first };
-};
-
-/** Yards and metres are cloth's; inches and cm of a heading over cloth say only the system. */
-const headingUnit = (units: readonly LengthUnit[], kind: ChartKind): RowUnit => {
-  const [first, second] = units;
-  if (kind === 'cloth' && first !== undefined && second === undefined && first !== 'yd' && first !== 'm') {
-    return { kind: 'system', system: systemOf(first) };
-  }
-  return unitFrom(units);
-};
-
-/** A cloth row in inches or cm says the system its cloth is counted in; lengths stand in yards or metres. */
-const ownUnit = (units: readonly LengthUnit[], kind: ChartKind): RowUnit => {
-  const own = headingUnit(units, kind);
-  return own?.kind === 'one' ? { ...own, own: true } : own;
-};
-
-/** Cells as lead cells, figures, and a unit printed after them. */
-interface Parted {
-  readonly lead: readonly string[];
-  readonly cells: readonly string[];
-  readonly unit: LengthUnit | null;
-  /** The unit is a mark that stands for inches, or for the same as above. */
-  readonly ditto: boolean;
-}
-
-const withoutEmptyEnd = (cells: readonly string[], least: number): readonly string[] => {
-  let end = cells.length;
-  while (end > least && cells[end - 1] === '') end -= 1;
-  return cells.slice(0, end);
-};
-
-/** Columns that cells told apart by spaces may leave out: a first column whose entry holds for the rows below it. */
-const shorterLead = (cells: readonly string[], leads: number, sizes: number, known: readonly EnvelopeView[]): boolean =>
-  leads > 1 && cells.length === leads - 1 + sizes && viewsSaid(cells[0] ?? '', known).views === null;
-
-const part = (row: readonly string[], head: SizeHead, separator: Separator, known: readonly EnvelopeView[]): Parted => {
-  const sizes = head.sizes.length;
-  const leads = Math.max(1, head.leads);
-  let cells = withoutEmptyEnd(row, leads + sizes);
-  const after = cells.length > leads + sizes ? onlyUnit(cells.at(-1) ?? '') : null;
-  const ditto = after !== null && /^(?:"|''|″|”)$/.test(cells.at(-1) ?? '');
-  if (after) cells = cells.slice(0, -1);
-  const open = separator === 'spaces' || separator === 'space';
-  const shorter = open && shorterLead(cells, leads, sizes, known);
-  if (open && cells.length < leads + sizes && !shorter) {
-    const split = splitBySizes(cells.join(' '), sizes);
-    if (split) return { lead: split.slice(0, -sizes), cells: split.slice(-sizes), unit: after, ditto };
-  }
-  const lead = shorter ? leads - 1 : Math.max(leads, cells.length - sizes);
-  return { lead: cells.slice(0, lead), cells: cells.slice(lead), unit: after, ditto };
-};
-
-/** Cells before the figures that are figures themselves: the row has more than there are sizes. */
-const tooMany = ({ lead }: Parted, leads: number, kind: ChartKind): boolean =>
-  lead.slice(Math.max(1, leads)).some((cell) => {
-    const read = parseFigure(cell, 'in');
-    return read.ok && (kind !== 'cloth' || read.value.unit === null);
-  });
-
-const hasDigit = (text: string): boolean => /[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(text);
-
-/** A line without figures: what it says holds for the rows below it. Null where it says nothing that is known. */
-const hear = (text: string, heard: Heard, kind: ChartKind, known: readonly EnvelopeView[]): Heard | null => {
-  const legend = starsLegend(text);
-  if (legend) return { ...heard, stars: legend };
-  const { views, rest: withoutViews } = viewsSaid(text, known);
-  const nap = kind === 'cloth' ? napSaid(withoutViews, heard.stars) : { nap: null, rest: withoutViews };
-  const found = kind === 'cloth' ? widthSaid(nap.rest) : { widths: {}, rest: nap.rest };
-  // Numbers in a title (sizes 8 to 24) are no width: of a heading that says one nothing may be left over.
-  const saysWidth = Object.keys(found.widths).length > 0 && layerSaid(unitsSaid(found.rest).rest).unknown === '';
-  const { units, rest } = unitsSaid(saysWidth ? found.rest : nap.rest);
-  const layer = kind === 'cloth' ? layerSaid(rest).layer : null;
-  if (views === null && nap.nap === null && !saysWidth && units.length === 0 && layer === null) return null;
-  if (units.length === 0 && hasDigit(rest)) return null;
-  const unit = headingUnit(units, kind);
-  return {
-    ...heard,
-    unit: unit ?? heard.unit,
-    views: views ?? heard.views,
-    layer: layer ?? (views ? null : heard.layer),
-    widths: saysWidth ? found.widths : views ? {} : heard.widths,
-    nap: nap.nap ?? (views ? null : heard.nap),
-    firstColumn: '',
-    label: '',
-    after: null,
-    row: { views: null, layer: null },
-  };
-};
 
 const soleSystem = (widths: { readonly [K in UnitSystem]?: number }): RowUnit => {
   const [only, other] = Object.keys(widths) as UnitSystem[];
@@ -234,45 +124,6 @@ const clothOf = (text: string, heard: Heard) => {
 const defaultUnit = ({ printedIn }: ChartOptions): RowUnit =>
   printedIn ? { kind: 'system', system: printedIn } : null;
 
-const known = (label: string, kind: ChartKind): boolean => {
-  const { rest } = unitsSaid(label);
-  if (kind === 'cloth')
-    return Object.keys(widthSaid(rest).widths).length > 0 && layerSaid(widthSaid(rest).rest).unknown === '';
-  return (kind === 'body' ? bodyMeasureOf(rest) : finishedKindOf(rest)) !== null;
-};
-
-const numbers = /\d+(?:[.,]\d+)?(?:[ -]\d+\/\d+| ?[½⅓⅔¼¾⅛⅜⅝⅞])?|[½⅓⅔¼¾⅛⅜⅝⅞]/g;
-
-/**
- * A line that is no row and no heading but begins as a row does: its figures are missing or run together. Left out
- * it would be lost without a word, so the chart is refused.
- */
-const brokenRow = (text: string, kind: ChartKind, { sizes }: SizeHead): Problem | null => {
-  const figures = text.match(numbers) ?? [];
-  const before =
-    kind === 'cloth' ? text.slice(0, text.search(/["”]|\bcm\b|\bin\b/i) + 2) : text.replace(/\s*[\d½¼¾⅛⅜⅝⅞$€£].*$/, '');
-  const found = kind === 'cloth' ? figures.length - 1 : figures.length;
-  if (!known(before, kind) || (kind === 'cloth' && found < 1)) return null;
-  const values = { row: before.trim(), found, sizes: sizes.length };
-  const size = sizes[found];
-  return size === undefined
-    ? { code: 'envelope.run-together', values }
-    : { code: 'envelope.gap', values: { ...values, size } };
-};
-
-const nothingHeard: Heard = {
-  unit: null,
-  views: null,
-  layer: null,
-  widths: {},
-  nap: null,
-  stars: usualStars,
-  firstColumn: '',
-  label: '',
-  after: null,
-  row: { views: null, layer: null },
-};
-
 /** The rows under the head of sizes, each with what headings above it say. Refused at the first row that cannot be read whole. */
 export const chartRows = (
   lines: readonly (readonly string[])[],
@@ -283,12 +134,13 @@ export const chartRows = (
   const { kind, views = [] } = options;
   const rows: PrintedRow[] = [];
   const leftOut: string[] = [];
-  let legend = false;
+  const texts = lines.map((line) => line.filter((cell) => cell !== '').join(' '));
+  // A legend holds for the whole chart; most stand at its foot.
+  const legend = texts.map(starsLegend).find((stars) => stars !== null) ?? null;
   let starsUsed = false;
-  let heard = nothingHeard;
+  let heard: Heard = legend ? { ...nothingHeard, stars: legend } : nothingHeard;
   for (const [index, line] of lines.entries()) {
-    const text = line.filter((cell) => cell !== '').join(' ');
-    if (starsLegend(text)) legend = true;
+    const text = texts[index] ?? '';
     if (index === head.line || head.repeats.includes(index)) {
       const title = index === head.line ? head.title : (line[0] ?? '');
       heard = hear(title, heard, kind, views) ?? heard;
@@ -297,7 +149,7 @@ export const chartRows = (
     const parted = part(line, head, separator, views);
     if (!parted.cells.some(hasDigit)) {
       const heading = hear(text, heard, kind, views);
-      const broken = heading && !known(text, kind) ? null : brokenRow(text, kind, head);
+      const broken = heading && !namesRow(text, kind) ? null : brokenRow(text, kind, head);
       if (broken) return { ok: false, problem: broken };
       if (heading) heard = heading;
       else if (!isTitle(text) || hasDigit(text)) leftOut.push(text);
@@ -309,5 +161,5 @@ export const chartRows = (
     rows.push(read.value.row);
     heard = read.value.heard;
   }
-  return good({ rows, leftOut, starsUsed, legend });
+  return good({ rows, leftOut, starsUsed, legend: legend !== null });
 };

@@ -297,6 +297,12 @@ describe('cloth needed', () => {
     expect(read('Size\t8\t10\n45"*\t2\t2', inches).said.map(({ code }) => code)).toEqual(['envelope.stars-usual']);
   });
 
+  it('heeds a legend at the foot of the chart as well', () => {
+    const chart = read('Size\t8\t10\n45"*\t2\t2\n60"**\t1½\t1½\n*with nap, **without nap', inches);
+    expect(chart.clothNeeded.map(({ nap }) => nap)).toEqual(['with', 'without']);
+    expect(chart.said).toEqual([]);
+  });
+
   it('takes a row of nothing but a width with the row above it', () => {
     expect(clothOf(read('Size 8 10\nView A 45" 2 1/4 2 1/2\n60" 1 1/2 1 3/4\nView B 45" 3 3', inches))).toEqual([
       'A shell 1143 without: 2057 2286',

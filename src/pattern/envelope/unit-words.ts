@@ -6,11 +6,11 @@ export const systemOf = (unit: LengthUnit): UnitSystem =>
   unit === 'in' || unit === 'ft' || unit === 'yd' ? 'inches' : 'cm';
 
 const names: readonly (readonly [LengthUnit, string])[] = [
-  ['cm', String.raw`cms?|centimet(?:re|er)s?`],
-  ['mm', String.raw`mm|millimet(?:re|er)s?`],
-  ['in', String.raw`inch(?:es)?|ins?`],
-  ['yd', String.raw`yds?|yards?|yardage`],
-  ['m', String.raw`m|mtrs?|met(?:re|er)s?`],
+  ['cm', 'cms?|centimet(?:re|er)s?'],
+  ['mm', 'mm|millimet(?:re|er)s?'],
+  ['in', 'inch(?:es)?|ins?'],
+  ['yd', 'yds?|yards?|yardage'],
+  ['m', 'm|mtrs?|met(?:re|er)s?'],
 ];
 const any = names.map(([, name]) => name).join('|');
 
