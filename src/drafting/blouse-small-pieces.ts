@@ -11,6 +11,7 @@ import {
   splitSegment,
 } from '../geometry/index.ts';
 import type { Piece, Run } from '../pattern/index.ts';
+import { blouseWords } from '../words/index.ts';
 import type { BackDraft, FrontDraft } from './blouse-bodice.ts';
 import { armholeNotch } from './blouse-body-pieces.ts';
 import { type SleeveDraft, sleeveAt } from './blouse-sleeve.ts';
