@@ -1,5 +1,5 @@
 import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { type Garment, type Piece, pieceOf } from '../pattern/index.ts';
+import { type Garment, type Level, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, heightsOnPiece, slideAcross } from './across.ts';
 import { cutsOf, held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
@@ -27,28 +27,36 @@ const markedHeights = (piece: Piece): readonly number[] =>
 const ownHeight = (piece: Piece, where: Where): number | null => {
   const marked = markedHeights(piece);
   if (where === 'sleeve') return marked.at(-1) ?? null;
-  const waist = levelOf(piece, 'waist')?.from.y;
-  if (waist === undefined) return null;
-  return (where === 'above-waist' ? marked.filter((y) => y < waist).at(-1) : marked.find((y) => y > waist)) ?? null;
+  const level = nearestLevel(piece, where)?.from.y;
+  if (level === undefined) return null;
+  return (where === 'above-waist' ? marked.filter((y) => y < level).at(-1) : marked.find((y) => y > level)) ?? null;
 };
 
+/** The level the cut lies next to: the waist; on what hangs from a waistband, and so is lengthened below it only, the hip. */
+const nearestLevel = (piece: Piece, where: Where): Level | undefined =>
+  levelOf(piece, 'waist') ?? (where === 'below-waist' ? levelOf(piece, 'hip') : undefined);
+
 const inZone = (piece: Piece, where: Where): boolean =>
-  (piece.role === 'sleeve') === (where === 'sleeve') && (where === 'sleeve' || levelOf(piece, 'waist') !== undefined);
+  (piece.role === 'sleeve') === (where === 'sleeve') &&
+  (where === 'sleeve' || (nearestLevel(piece, where) !== undefined && piece.role !== 'waistband'));
 
 /**
  * The same body level on every piece that carries it: where a piece has a lengthening line in the zone it is cut there;
- * one that has none is cut as far from its waist as the first that has.
+ * one that has none is cut as far from its waist, or hip, as the first that has.
  */
 const heights = (garment: Garment, where: Where): readonly { readonly piece: Piece; readonly y: number }[] => {
   const carriers = garment.pieces.filter((piece) => inZone(piece, where));
   const marked = carriers.map((piece) => ownHeight(piece, where));
   const first = marked.findIndex((y) => y !== null);
-  const waistOf = (piece: Piece | undefined): number => (piece && levelOf(piece, 'waist')?.from.y) ?? 0;
-  const fromWaist = first < 0 ? null : (marked[first] as number) - waistOf(carriers[first]);
+  const levelAt = (piece: Piece | undefined): Level | undefined => piece && nearestLevel(piece, where);
+  const next = levelAt(carriers[first]);
+  const from = next ? (marked[first] as number) - next.from.y : null;
   return carriers.flatMap((piece, i) => {
     const own = marked[i] ?? null;
     if (own !== null) return [{ piece, y: own }];
-    return where === 'sleeve' || fromWaist === null ? [] : [{ piece, y: waistOf(piece) + fromWaist }];
+    const level = levelAt(piece);
+    const alike = where !== 'sleeve' && level?.id === next?.id;
+    return !alike || !level || from === null ? [] : [{ piece, y: level.from.y + from }];
   });
 };
 

@@ -65,10 +65,13 @@ export const drawCard = (card: Card, options: CardDrawingOptions): Drawing | nul
   if (!picture) return null;
   const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
   const style: Style = { unit, locale, size, textWidth };
-  const changed = picture.after.pieces.flatMap((after) => {
+  const all = picture.after.pieces.flatMap((after) => {
     const before = picture.before.pieces.find(({ id }) => id === after.id);
     return before && before !== after ? [{ before, after }] : [];
   });
+  // A lining is altered as the cloth over it is: its words say so, and it need not be drawn again.
+  const ofCloth = all.filter(({ after }) => after.cut.some(({ layer }) => layer === 'shell'));
+  const changed = ofCloth.length > 0 ? ofCloth : all;
   const caption =
     picture.nested.length > 0
       ? cardWords.nestHere

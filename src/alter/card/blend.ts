@@ -1,6 +1,7 @@
 import {
   add,
   joinPaths,
+  line,
   nearestOnPath,
   type Path,
   type Point,
@@ -112,9 +113,12 @@ const carried = (before: Piece, after: Piece, run: Run & { kind: 'edge' }, moveO
       notch.edge === run.edge ? { ...notch, at: placeOf(moveOf(pointOnEdge(before, notch.edge, notch.at))) } : notch,
     ),
     levels: after.levels.map((level) => ({ ...level, to: moveOf(level.to) })),
-    landmarks: after.landmarks.map((mark) =>
-      nearestOnPath(run.path, mark.at).distance <= tolerance.walk ? { ...mark, at: moveOf(mark.at) } : mark,
-    ),
+    landmarks: after.landmarks.map((mark) => ({ ...mark, at: moveOf(mark.at) })),
+    lines: after.lines.map((inner) => {
+      const [only, ...rest] = inner.path;
+      if (only?.kind !== 'line' || rest.length > 0) return inner;
+      return { ...inner, path: [line(moveOf(only.from), moveOf(only.to))] };
+    }),
   };
 };
 
@@ -129,46 +133,68 @@ interface SideToBlend {
   readonly reach: number;
 }
 
+/** A line that begins less than this above the first level, mm, begins at it. */
+const leastReach = 1;
+
 /** Where no level lies between, a side runs out over this share of what is above it: clear of the bust and its dart. */
 const reachShare = 0.9;
 
+/** Levels a side is drawn through. What hangs from a waistband has its waist at the top of the side. */
+const levelsDown = (piece: Piece, shifts: SideShifts): readonly Level[] => {
+  const own = piece.levels.filter(({ id }) => id === 'waist' || id === 'hip' || id in shifts);
+  const hip = own.find(({ id }) => id === 'hip');
+  const run = hip ? piece.runs[sideRunAt(piece, hip)] : undefined;
+  const hangs = hip && run && !own.some(({ id }) => id === 'waist');
+  const top = hangs ? [pathStart(run.path), pathEnd(run.path)].reduce((a, b) => (a.y < b.y ? a : b)) : null;
+  const waist = top && hip ? [{ id: 'waist', from: { x: hip.from.x, y: top.y }, to: top }] : [];
+  return [...waist, ...own].toSorted((a, b) => a.to.y - b.to.y);
+};
+
+/** The edge run at the lower end of a run; a side that is to be blended ends at a hem. */
+const endsAtHem = (piece: Piece, index: number): boolean => {
+  const { path } = piece.runs[index] as Run;
+  const down = pathEnd(path).y > pathStart(path).y;
+  const below = piece.runs[(index + (down ? 1 : piece.runs.length - 1)) % piece.runs.length];
+  return below?.kind === 'edge' && piece.edges.find(({ id }) => id === below.edge)?.finish === 'hem';
+};
+
 const sideToBlend = (piece: Piece, shifts: SideShifts): readonly SideToBlend[] => {
-  const levels = piece.levels
-    .filter(({ id }) => id === 'waist' || id === 'hip' || id in shifts)
-    .toSorted((a, b) => a.to.y - b.to.y);
+  const levels = levelsDown(piece, shifts);
   const first = levels.find(({ id }) => shifts[id]);
-  const index = first ? sideRunAt(piece, first) : -1;
+  // All on one run: the lowest level tells which, for the highest may lie on a corner that two runs share.
+  const lowest = levels.at(-1);
+  const index = lowest ? sideRunAt(piece, lowest) : -1;
   const run = piece.runs[index];
-  if (!first || run?.kind !== 'edge') return [];
+  if (!first || run?.kind !== 'edge' || !endsAtHem(piece, index)) return [];
+  if (nearestOnPath(run.path, first.to).distance > tolerance.walk) return [];
   const top = Math.min(pathStart(run.path).y, pathEnd(run.path).y);
   const above = levels[levels.indexOf(first) - 1];
-  const reach = above && above.to.y > top ? first.to.y - above.to.y : reachShare * (first.to.y - top);
+  const reach = above && above.to.y >= top ? first.to.y - above.to.y : reachShare * (first.to.y - top);
   return [{ piece, index, run, levels: levels.slice(levels.indexOf(first)), reach }];
 };
 
 /** One front or back with its side run out or in, beginning `reach` mm above the first level that changes. */
 const blendedPiece = ({ piece, index, run, levels }: SideToBlend, shifts: SideShifts, reach: number): Piece => {
-  const [start, end] = [pathStart(run.path), pathEnd(run.path)];
   const first = levels[0] as Level;
   const outward = Math.sign(first.to.x - first.from.x) || 1;
   const knots: Knot[] = [
-    { y: first.to.y - reach, shift: 0 },
+    // A waist at the very top of the side moves as a whole, its edge with it.
+    ...(reach > leastReach ? [{ y: first.to.y - reach, shift: 0 }] : []),
     ...levels.map(({ id, to }) => ({ y: to.y, shift: shifts[id] ?? 0 })),
   ];
+  const path = shifted(run.path, knots, outward);
   const moveOf = (p: Point): Point => {
     const onSide = nearestOnPath(run.path, p).distance <= tolerance.walk;
-    return onSide ? add(p, { x: outward * shiftAt(knots, p.y), y: 0 }) : p;
+    return onSide ? nearestOnPath(path, add(p, { x: outward * shiftAt(knots, p.y), y: 0 })).point : p;
   };
-  const path = shifted(run.path, knots, outward);
-  const down = end.y > start.y;
-  const beside = (index + (down ? 1 : piece.runs.length - 1)) % piece.runs.length;
+  const count = piece.runs.length;
+  const [next, last] = [(index + 1) % count, (index + count - 1) % count];
   const after = {
     ...piece,
     runs: piece.runs.map((one, i) => {
       if (i === index) return { ...one, path };
-      return i === beside
-        ? { ...one, path: withEnd(one.path, down ? 'start' : 'end', down ? pathEnd(path) : pathStart(path)) }
-        : one;
+      if (i === next) return { ...one, path: withEnd(one.path, 'start', pathEnd(path)) };
+      return i === last ? { ...one, path: withEnd(one.path, 'end', pathStart(path)) } : one;
     }),
   };
   return carried(piece, after, run, moveOf);
@@ -179,15 +205,19 @@ export const blendSides = (
   garment: Garment,
   shifts: SideShifts,
 ): { readonly after: Garment; readonly held: readonly Held[]; readonly changes: readonly Change[] } | null => {
-  const sides = garment.pieces.flatMap((piece) =>
+  const toBlend = garment.pieces.flatMap((piece) =>
     piece.role === 'front' || piece.role === 'back' ? sideToBlend(piece, shifts) : [],
   );
-  if (sides.length === 0) return null;
+  if (toBlend.length === 0) return null;
   // Front and back begin at the same height, so that the same line is drawn on both.
-  const reach = Math.min(...sides.map((side) => side.reach));
-  const changed = sides.map((side) => blendedPiece(side, shifts, reach));
+  const reach = Math.min(...toBlend.map((side) => side.reach));
+  const changed = toBlend.map((side) => blendedPiece(side, shifts, reach));
   const tape = createTape();
   const drawn = replacePieces(garment, changed);
   const after = trueSeams(tape, garment, drawn, new Set(changed.map(({ id }) => id)));
-  return { after, held: heldSeams(tape, garment, after), changes: girthChanges(garment, after) };
+  // Edges that a waistband or a facing is sewn to grow on purpose; what is sewn side to side must still meet.
+  const own = new Set(changed.map(({ id }) => id));
+  const sides = new Set(after.seams.filter(({ a, b }) => own.has(a.piece) && own.has(b.piece)).map(({ id }) => id));
+  const held = heldSeams(tape, garment, after).filter(({ seam }) => seam !== undefined && sides.has(seam));
+  return { after, held, changes: girthChanges(garment, after) };
 };

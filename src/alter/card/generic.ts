@@ -12,10 +12,16 @@ export interface Generic {
 
 const ofTrunk: readonly Envelope['kind'][] = ['top', 'dress', 'jacket', 'coat'];
 
-/** How well a house pattern stands for the bought one: its kind first, then whom it is for, then its cloth. Null: not at all. */
+/**
+ * How well a house pattern stands for the bought one: its kind first, then its cloth. Null: not at all. A child's body
+ * is drafted for by a child's pattern only, and the trunk differs between women and men; trousers less.
+ */
 const likeness = (house: HousePattern, envelope: Envelope): number | null => {
   const sameKind = house.kind === envelope.kind;
-  if (!sameKind && !(ofTrunk.includes(house.kind) && ofTrunk.includes(envelope.kind))) return null;
+  const trunk = ofTrunk.includes(envelope.kind);
+  if (!sameKind && !(ofTrunk.includes(house.kind) && trunk)) return null;
+  const child = house.for === 'child' || envelope.for === 'child';
+  if (house.for !== envelope.for && (trunk || child)) return null;
   const structure = envelope.cloth.structure === 'knit' ? 'knit' : 'woven';
   const shaped = house.cups.length > 0;
   return (
