@@ -3,7 +3,7 @@ import type { Garment } from '../../pattern/index.ts';
 import { bad, good, type Problem } from '../../units/index.ts';
 import { blendSides } from './blend.ts';
 import { girthsChanged } from './carried-out.ts';
-import { type Generic, genericGarments } from './generic.ts';
+import { type Generic, genericGarment, genericGarments } from './generic.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardPicture, CardRequest } from './types.ts';
 
@@ -49,7 +49,7 @@ const dimensionsOf = (before: Garment, after: Garment, levels: readonly BlendAt[
 const nestedSizes = (request: CardRequest, generic: Generic, sizes: readonly string[]): CardPicture['nested'] =>
   sizes.flatMap((size) => {
     const { envelope, view } = request;
-    const other = genericGarments(envelope, view, size).find(({ house }) => house.id === generic.house.id);
+    const other = genericGarment(generic.house, envelope, view, size);
     const pieces = other?.garment.pieces.filter(({ role }) => role === 'front' || role === 'back') ?? [];
     return pieces.length > 0 ? [{ size, pieces }] : [];
   });

@@ -78,21 +78,31 @@ const nearestOwn = (house: HousePattern, size: SizeFigures): Generic | null => {
 };
 
 /**
- * The house patterns that stand for a size of an envelope, the likest first, each drafted for the chart's own body:
- * with the printed finished girths as its ease if its draft can have them, else with its design's own, else, where the
- * body cannot be drafted for, in its own nearest size.
+ * A house pattern standing for a size of an envelope, drafted for the chart's own body: with the printed finished
+ * girths as its ease if its draft can have them, else with its design's own, else, where the body cannot be drafted
+ * for, in its own nearest size. Null where none of these can be drafted.
  */
-export const genericGarments = (envelope: Envelope, view: string | null, size: string): readonly Generic[] => {
+export const genericGarment = (
+  house: HousePattern,
+  envelope: Envelope,
+  view: string | null,
+  size: string,
+): Generic | null => {
   const figures = envelopeFigures(envelope, view);
   const own = figures.sizes.find((one) => one.size === size);
-  if (!own) return [];
-  return standIns(envelope).flatMap((house): Generic[] => {
-    const body = wholeBody(house, figures, own);
-    for (const ease of [easeLike(house, body, own), {}]) {
-      const garment = house.draft(body, { ease });
-      if (garment.ok) return [{ house, draftedFor: 'chart-body', garment: garment.value }];
-    }
-    const nearest = nearestOwn(house, own);
-    return nearest ? [nearest] : [];
-  });
+  if (!own) return null;
+  const body = wholeBody(house, figures, own);
+  for (const ease of [easeLike(house, body, own), {}]) {
+    const garment = house.draft(body, { ease });
+    if (garment.ok) return { house, draftedFor: 'chart-body', garment: garment.value };
+  }
+  return nearestOwn(house, own);
 };
+
+/** The generic garments for a size of an envelope, the likest first, each drafted only when it is asked for. */
+export function* genericGarments(envelope: Envelope, view: string | null, size: string): Generator<Generic> {
+  for (const house of standIns(envelope)) {
+    const generic = genericGarment(house, envelope, view, size);
+    if (generic) yield generic;
+  }
+}
