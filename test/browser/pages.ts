@@ -13,10 +13,12 @@ const pages = [
   ['/patterns', /Bring in a pattern/],
   ['/patterns/house:blouse', /Cloth and notions/],
   ['/patterns/house:tee', /Cloth and notions/],
+  ['/envelopes/demo-rehearsal-dress', /Take this envelope away/],
   ['/cloth', /Keep a cloth/],
   ['/cloth/demo-poplin', /Take this cloth away/],
   ['/makes/new', /Start it/],
   ['/makes/demo-concert-blouse', /Make the sheets/],
+  ['/makes/demo-spring-dress', /Sheets are printed from the pieces/],
   ['/nowhere/at-all', /There is nothing at this address/],
 ] as const;
 

@@ -9,9 +9,9 @@ import {
   finishedKinds,
   flatMeasureGuide,
 } from '../../src/pattern/index.ts';
-import { bad, formatLength, good } from '../../src/units/index.ts';
+import { bad, good } from '../../src/units/index.ts';
 import { envelopePageWords } from '../../src/words/index.ts';
-import { locale, useSay } from '../app/settings.tsx';
+import { useSay } from '../app/settings.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
@@ -240,7 +240,7 @@ const lackingIn = (envelope: Envelope): readonly FinishedOf[] => {
 /** What was measured flat on the tissue in place of what the envelope lacks, and measuring more. */
 export const FlatMeasures = () => {
   const say = useSay();
-  const { envelope, unit, change } = useEnvelope();
+  const { envelope, change } = useEnvelope();
   const [begun, setBegun] = useState<EditorProps['begun'] | null>(null);
   const lacking = useMemo(() => lackingIn(envelope), [envelope]);
   const middle = envelope.sizes[Math.floor(envelope.sizes.length / 2)] ?? '';
@@ -256,7 +256,7 @@ export const FlatMeasures = () => {
           {envelope.flat.map((flat) => {
             const sum = finishedFromFlat(flat);
             const values = { what: finishedName(flat.of), size: flat.size };
-            const length = sum.ok ? formatLength(sum.value, unit, { purpose: 'amount', locale }) : '–';
+            const length = sum.ok ? say.length(sum.value, { purpose: 'amount' }) : '–';
             return (
               <li key={`${flat.of} ${flat.view} ${flat.size}`}>
                 <p>{say.words(words.list, { ...values, length, view: viewName(envelope, flat.view) })}</p>
