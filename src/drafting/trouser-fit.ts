@@ -39,7 +39,7 @@ export interface SettledLegs {
 export const backStretch = 8;
 
 /** Both forks together over the hip girth: as deep as a body is, front to back, at least; the most that still hangs. */
-const forkShares = { least: 0.105, most: 0.25 } as const;
+const forkShares = { least: 0.105, most: 0.265 } as const;
 
 /** The front's share of both forks. */
 const frontFork = 0.33;
@@ -48,7 +48,7 @@ const frontFork = 0.33;
 const leastFork = 60;
 
 /** How far the crotch length asks for more than the middle body's, in steps of about 45 mm: what the draft can give. */
-const room = { least: -5, most: 5 } as const;
+const room = { least: -6, most: 7 } as const;
 
 const fine = 1e-5;
 
@@ -64,7 +64,7 @@ const postureOf = (plan: LegPlan, t: number) => {
   const behind = settle(0.1 * (body.crotchLengthBack - body.crotchLengthFront - 75), -8, 8);
   return {
     crotchLevel: Math.max(body.bodyRise + settle(ease.rise + 3 * t, 8, 45), plan.legs.hipLevel + leastFork),
-    raise: settle(40 + 20 * t, 0, 110) + behind,
+    raise: settle(40 + 20 * t, 0, 140) + behind,
     dip: settle(2 - 6 * t, -15, 30) + behind,
     thighEase: plan.thighWished ?? settle(ease.thigh + 8 * t, 30, 150),
     crotchEase: ease.crotchLength - 4 * t,
@@ -102,7 +102,7 @@ const legsOfThigh = (plan: LegPlan, crotchLevel: number, thigh: number) => {
 const seatTop = (leg: Leg, hip: number, raise: number): SeamTop => {
   const y = -raise;
   const fall = raise + 6;
-  const slope = settle(fall / (0.95 * (hip - 0.16 * leg.hipLevel)), 0.07, 0.42);
+  const slope = settle(fall / (0.95 * (hip - 0.16 * leg.hipLevel)), 0.1, 0.42);
   return { y, leansIn: slope * (leg.hipLevel - y) };
 };
 

@@ -4,6 +4,7 @@ import {
   cubic,
   dot,
   fairCurve,
+  lerp,
   line,
   type Path,
   type Point,
@@ -12,6 +13,7 @@ import {
   scale,
   segmentTangentAt,
   subtract,
+  turnBetween,
 } from '../geometry/index.ts';
 import { fallingCurve } from './side-seam.ts';
 import { solveBetween } from './solve.ts';
@@ -37,10 +39,10 @@ export interface SeamTop {
 const curveBelowHip = 0.97;
 
 /** Of the height from crotch point to hip line, the straight off the crotch point takes no more than this: above it the curve still has to turn. */
-const turnsBelow = { front: 0.62, back: 0.58, atMost: 0.9 } as const;
+const turnsBelow = { front: 0.64, back: 0.58, atMost: 0.93 } as const;
 
-/** How full the curves are: the share of each arm, from crotch point and from the seam, that its handle takes. */
-const fullness = { front: 0.58, back: 0.62 } as const;
+/** Of the straight off a crotch point, the curve takes this much where it has the room: the rest stays straight, across the inside leg. */
+const turning = 0.92;
 
 /** How steeply the inside leg slants inward at the crotch point, radians. */
 const slantOf = ({ inside }: Leg): number => {
@@ -57,12 +59,19 @@ const steepest = (leg: Leg, top: SeamTop, share: number): number => {
   return Math.atan2(up, leanOf(leg, top) * (hipLevel - crotchPoint.y + up) - crotchPoint.x);
 };
 
+/** Where a straight off the crotch point and the seam meet, a round curve between both, its arms equal: handles as for an arc of a circle. */
+const rounded = (from: Point, corner: Point, to: Point): Cubic => {
+  const turn = turnBetween(subtract(corner, from), subtract(to, corner));
+  const handle = ((4 / 3) * Math.tan(turn / 4)) / Math.tan(turn / 2);
+  return cubic(from, lerp(from, corner, handle), lerp(to, corner, handle), to);
+};
+
 /**
- * Crotch point to waist: leaves the crotch point upward at an angle, curves round and goes up in a straight line through
- * the hip. The curve begins as high as makes both its arms alike, but below the hip line, so that the hip is as wide
- * as stated.
+ * Crotch point to waist: leaves the crotch point upward at an angle, a little straight, curves round and goes up in a
+ * straight line through the hip. The curve has equal arms and ends below the hip line, so that the hip is as wide as
+ * stated; where that leaves it short, more of the straight stays.
  */
-const crotchSeam = (leg: Leg, top: SeamTop, rise: number, full: number): Path => {
+const crotchSeam = (leg: Leg, top: SeamTop, rise: number): Path => {
   const { crotchPoint, hipLevel } = leg;
   const leaving: Point = { x: Math.cos(rise), y: -Math.sin(rise) };
   const lean = leanOf(leg, top);
@@ -70,16 +79,11 @@ const crotchSeam = (leg: Leg, top: SeamTop, rise: number, full: number): Path =>
   // Where the straight off the crotch point meets the seam.
   const first = (seamAt(crotchPoint.y).x - crotchPoint.x) / (leaving.x + lean * leaving.y);
   const meeting = add(crotchPoint, scale(leaving, first));
-  const from = seamAt(meeting.y - Math.min(1.05 * first, curveBelowHip * (meeting.y - hipLevel)));
-  return [
-    cubic(
-      crotchPoint,
-      add(crotchPoint, scale(leaving, full * first)),
-      add(from, scale(subtract(meeting, from), full)),
-      from,
-    ),
-    line(from, seamAt(top.y)),
-  ];
+  const up = Math.hypot(lean, 1);
+  const arm = Math.min(turning * first, curveBelowHip * (meeting.y - hipLevel) * up);
+  const bend = add(crotchPoint, scale(leaving, first - arm));
+  const from = seamAt(meeting.y - arm / up);
+  return [line(crotchPoint, bend), rounded(bend, meeting, from), line(from, seamAt(top.y))];
 };
 
 /**
@@ -101,14 +105,8 @@ export const draftCrotches = (legs: FrontBack<Leg>, tops: FrontBack<SeamTop>): F
       legs.front,
       tops.front,
       Math.min(both - back, steepest(legs.front, tops.front, turnsBelow.atMost)),
-      fullness.front,
     ),
-    back: crotchSeam(
-      legs.back,
-      tops.back,
-      Math.min(back, steepest(legs.back, tops.back, turnsBelow.atMost)),
-      fullness.back,
-    ),
+    back: crotchSeam(legs.back, tops.back, Math.min(back, steepest(legs.back, tops.back, turnsBelow.atMost))),
   };
 };
 

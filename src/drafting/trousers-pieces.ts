@@ -14,6 +14,9 @@ import { straightWaistband } from './waistband.ts';
 /** Finished width of the waistband, and of the elastic in it, mm. */
 export const band = { width: 40, elastic: 35 } as const;
 
+/** The elastic is cut this share of the gathered band's length: it holds the waist when worn. */
+export const elasticShare = 0.92;
+
 /** From the waist to where the pocket's mouth begins, and the least to where it ends: a hand is 90 to 110 across, and goes in aslant, mm. */
 const mouth = { from: 40, end: 200, belowHip: 15 } as const;
 

@@ -52,8 +52,11 @@ const seatSpreads = 25;
 /** How far the hem hangs above the floor, mm: bare feet, so that it clears the ground and meets a flat shoe. */
 const aboveFloor = 20;
 
-/** The crotch curve needs this much between hip line and crotch, a share of the hip and the least, mm; a hip taken lower is measured higher up. */
-const hipAboveCrotch = { share: 0.07, least: 64 } as const;
+/**
+ * The crotch curve needs height between hip line and crotch: this share of both forks, which are about what the thigh
+ * is more than half the hip, and this at least, mm. A hip that lies lower is measured higher up.
+ */
+const hipAboveCrotch = { share: 0.5, least: 68 } as const;
 
 /** Back wider than front on one leg, mm: at the hip, and on each side of the crease at knee and hem. */
 const backWider = { hip: 16, crease: 12 } as const;
@@ -83,12 +86,14 @@ export const planLeg = (
   const crotch = body.bodyRise + design.rise;
   const fullLeg = rise + body.insideLeg - aboveFloor - crotch;
   const kneeLevel = crotch + settle((rise + body.insideLeg - body.kneeHeight - crotch) / fullLeg, 0.32, 0.46) * fullLeg;
+  const forks = body.thighGirth + design.thigh - 2 * hipQuarter;
+  const curveRoom = Math.max(hipAboveCrotch.share * forks, hipAboveCrotch.least);
   const kneeGirth = body.kneeGirth + knee;
   const hemGirth = Math.max(hem * kneeGirth, body.heelGirth + clear.heel);
   return {
     knee: kneeGirth,
     hip: { front: hipQuarter - backWider.hip / 2, back: hipQuarter + backWider.hip / 2 },
-    hipLevel: Math.min(body.waistToHip, crotch - Math.max(hipAboveCrotch.share * body.hipGirth, hipAboveCrotch.least)),
+    hipLevel: Math.min(body.waistToHip, crotch - curveRoom),
     kneeLevel,
     hemLevel,
     kneeHalf: { front: (kneeGirth / 2 - backWider.crease) / 2, back: (kneeGirth / 2 + backWider.crease) / 2 },
@@ -112,7 +117,8 @@ export const kneeEase = (body: TrouserMeasures, designed: number): number =>
   );
 
 /** How far the centre front leans in: a fifth of what the front is taken in from hip to waist; out for a belly. */
-export const leansIn = (front: number, waistHalf: number): number => settle(0.2 * (front - waistHalf / 2), -20, 12);
+export const leansIn = (front: number, waistHalf: number, waistToHip: number): number =>
+  settle(0.2 * (front - waistHalf / 2), -20, Math.min(12, 0.06 * waistToHip));
 
 /**
  * From measures and ease to the numbers of the draft. Nothing depends on whose chart the body is from: what differs
@@ -149,7 +155,7 @@ export const planTrousers = (
     waistWished: waist !== undefined,
     ...(thigh === undefined ? {} : { thighWished: thigh }),
     legs,
-    frontLeansIn: leansIn(legs.hip.front, waistHalf),
+    frontLeansIn: leansIn(legs.hip.front, waistHalf, legs.hipLevel),
     waistHalf,
     waistToHip: legs.hipLevel,
   });

@@ -24,11 +24,11 @@ export const frontEase = 6;
 /** How far the side may be drawn in from hip to waist, mm; negative out. A flat front has no dart, so its side may take more. */
 const sideIn = { front: [-75, 42], back: [-40, 24], straight: -4 } as const;
 
-/** Cloth of the back waist over its elastic: as designed, the least worth gathering, the most before it is drawn in at the side, the most that gathers well. */
-export const gathers = { wished: 1.3, least: 1.06, full: 1.5, most: 1.9 } as const;
+/** Cloth of the back waist over its elastic: as designed, the least wished for and the least at all, the most before it is drawn in at the side, the most that gathers well. */
+export const gathers = { wished: 1.3, least: 1.1, atLeast: 1.06, full: 1.5, most: 1.9 } as const;
 
 /** The front's share of the waist. */
-const frontShare = { least: 0.46, most: 0.58 } as const;
+const frontShare = { least: 0.46, most: 0.54 } as const;
 
 /**
  * The waist shared between a flat front and a gathered back.
@@ -36,7 +36,7 @@ const frontShare = { least: 0.46, most: 0.58 } as const;
  * 1. The back goes up from the hip almost straight, and its waist is gathered by a fifth.
  * 2. What that leaves of the waist is the front's, as far as a flat front can be drawn in at side and centre alone.
  * 3. Where the front must be wider than that (a narrow waist over a full hip), the back is gathered more, and drawn in
- *    at the side when the gathers would be too full; where it must be narrower (a belly), the back runs out.
+ *    at the side when the gathers would be too full. Over a belly both run out at the side, the back first.
  * 4. A back that would gather to less than about half leaves the waist wider, and the ease is stated so.
  *
  * Refuses (`drafting.waist-cannot-be-had`) a waist that was asked for and cannot be had so.
@@ -45,10 +45,10 @@ export const draftWaist = (plan: TrousersPlan, settled: SettledLegs): Result<Tro
   const { waistHalf, waistToHip } = plan;
   const { legs, crotch } = settled;
   const straight = pathLength(draftTop(legs.back, crotch.back, waistToHip, sideIn.straight).waist);
-  const wished = settle(
-    waistHalf - straight / gathers.wished,
-    frontShare.least * waistHalf,
-    frontShare.most * waistHalf,
+  const widest = pathLength(draftTop(legs.back, crotch.back, waistToHip, sideIn.back[0]).waist);
+  const wished = Math.max(
+    settle(waistHalf - straight / gathers.wished, frontShare.least * waistHalf, frontShare.most * waistHalf),
+    waistHalf - widest / gathers.atLeast,
   );
   const front = draftTopOfLength(legs.front, crotch.front, waistToHip, wished + frontEase, sideIn.front);
   const frontBand = pathLength(front.waist) - frontEase;

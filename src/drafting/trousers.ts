@@ -5,8 +5,9 @@ import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { pieceShape } from './sketch.ts';
-import { band, draftTrousers } from './trousers-pieces.ts';
+import { band, draftTrousers, elasticShare } from './trousers-pieces.ts';
 import { planTrousers, type TrouserView } from './trousers-plan.ts';
+import { trousersShape } from './trousers-shape.ts';
 import type { ChartSize, EaseByLevel, HousePattern } from './types.ts';
 
 /**
@@ -52,13 +53,13 @@ const trousersFor = (
           { piece: 'back-waistband', edge: 'inner-left', times: 1, from: 'elastic-left' },
           { piece: 'back-waistband', edge: 'inner-right', times: 1, to: 'elastic-right' },
         ],
-        share: 0.92,
+        share: elasticShare,
         plus: 30,
       },
       { what: 'interfacing' },
     ],
     draft: (body, view, ease) => draft(body, wearers, view as TrouserView, ease),
-    shape: () => [],
+    shape: (view) => trousersShape(view as TrouserView),
     sketch: (garment) => ({ front: [pieceShape(garment, 'front')], back: [pieceShape(garment, 'back')] }),
   });
 
