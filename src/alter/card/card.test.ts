@@ -209,6 +209,21 @@ describe('the cards of a way', () => {
   });
 });
 
+describe('a card after others', () => {
+  it('begins where they end', () => {
+    const bust = step('full-bust', { amount: 20 });
+    const sides = step('blend', { hip: '16' });
+    const alone = cardOf(sides);
+    const after = cardOf(sides, { earlier: [bust] });
+    const hip = (card: Card) => card.finished.find(({ of }) => of === 'hip');
+    expect((hip(after)?.old ?? 0) - (hip(alone)?.old ?? 0)).toBeCloseTo(40, 6);
+    expect(hip(after)?.by).toBe(hip(alone)?.by);
+    const added = cardOf(bust).cloth[0]?.more ?? 0;
+    expect((after.cloth[0]?.old ?? 0) - (alone.cloth[0]?.old ?? 0)).toBeCloseTo(added, 9);
+    expect(after.picture).toEqual(alone.picture);
+  });
+});
+
 describe('what cannot be put on a card', () => {
   it.each<[string, Partial<CardRequest> & { step: AlterationStep }, string]>([
     ['a size it has not', { step: step('full-bust', { amount: 20 }), size: '99' }, 'fit.size-unknown'],

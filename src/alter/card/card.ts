@@ -21,7 +21,7 @@ const makers: Readonly<Record<CardAlteration, CardMaker>> = {
 const isCard = (alteration: string): alteration is CardAlteration => Object.hasOwn(makers, alteration);
 
 /**
- * What to do on the tissue of a bought pattern for one alteration: amounts in all and per piece, steps, what follows
+ * What to do on the tissue of a bought pattern for one alteration, after those that come before it: amounts in all and per piece, steps, what follows
  * and what holds, finished measurements and cloth afterwards, and the alteration carried out on a generic piece.
  *
  * Problems: a size the envelope has not (`fit.size-unknown`); an alteration there is no card for
@@ -39,7 +39,12 @@ export const alterationCard = (request: CardRequest): Result<Card> => {
   const made = makers[alteration](request);
   if (!made.ok) return made;
   const { changes, ...parts } = made.value;
-  const cloth = clothAfter(envelope, view, size, parts.picture);
+  const before = (request.earlier ?? []).flatMap((one) => {
+    const parted = isCard(one.alteration) ? makers[one.alteration]({ envelope, view, size, step: one }) : null;
+    return parted?.ok ? [parted.value] : [];
+  });
+  const drawnBefore = before.flatMap(({ picture }) => picture ?? []);
+  const cloth = clothAfter(envelope, view, size, parts.picture, drawnBefore);
   const more = Math.max(0, ...cloth.map((row) => row.more));
   return good({
     alteration,
@@ -52,7 +57,13 @@ export const alterationCard = (request: CardRequest): Result<Card> => {
       size,
     },
     ...parts,
-    finished: finishedAfter(envelope, view, size, changes),
+    finished: finishedAfter(
+      envelope,
+      view,
+      size,
+      changes,
+      before.map((one) => one.changes),
+    ),
     cloth,
     clothSaid: say(cloth.length === 0 ? 'card.cloth-unknown' : more > 0 ? 'card.cloth-more' : 'card.cloth-same'),
   });

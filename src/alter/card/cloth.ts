@@ -48,28 +48,37 @@ const grownPieces = (before: Garment, after: Garment, layer: 'shell' | 'lining' 
     ];
   });
 
+type Grows = Pick<CardPicture, 'before' | 'after'>;
+
+/** What one alteration adds to one row of the cloth chart, mm. */
+const moreFor = ({ before, after }: Grows, row: ClothRow): number => {
+  const grown = grownPieces(before, after, layerOf[row.layer]);
+  const inLength = inRows(grown, row.width / 2);
+  const inArea = grown.reduce((sum, { area }) => sum + area, 0) / (row.width * usedShare);
+  return Math.max(0, Math.ceil(Math.max(inLength, inArea) / step - 1e-6) * step);
+};
+
 /**
  * What the alteration adds to the cloth printed on the envelope, row by row, as an estimate: the changed pieces laid
  * on folded cloth side by side as far as its width goes and below one another beyond that, each row of them as much
  * longer as its longest; never less than the area put in needs. What a smaller piece saves shows only in a layout:
- * then the printed length stands.
+ * then the printed length stands. What alterations before it added is in what it begins from.
  */
 export const clothAfter = (
   envelope: Envelope,
   view: string | null,
   sizeId: string,
-  picture: Pick<CardPicture, 'before' | 'after'> | null,
+  picture: Grows | null,
+  earlier: readonly Grows[] = [],
 ): readonly CardCloth[] => {
   const index = envelope.sizes.indexOf(sizeId);
   return envelope.clothNeeded
     .filter((row) => row.view === view || row.view === null || view === null)
     .flatMap((row): CardCloth[] => {
-      const old = figureMm(row.figures[index] ?? null);
-      if (old === null) return [];
-      const grown = picture ? grownPieces(picture.before, picture.after, layerOf[row.layer]) : [];
-      const inLength = inRows(grown, row.width / 2);
-      const inArea = grown.reduce((sum, { area }) => sum + area, 0) / (row.width * usedShare);
-      const more = Math.max(0, Math.ceil(Math.max(inLength, inArea) / step - 1e-6) * step);
+      const printed = figureMm(row.figures[index] ?? null);
+      if (printed === null) return [];
+      const old = earlier.reduce((sum, one) => sum + moreFor(one, row), printed);
+      const more = picture ? moreFor(picture, row) : 0;
       return [{ layer: row.layer, width: row.width, nap: row.nap, old, more, now: old + more }];
     });
 };

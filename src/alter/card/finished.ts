@@ -1,6 +1,9 @@
 import { type Envelope, type FinishedOf, finishedOf } from '../../pattern/index.ts';
 import type { CardFinished } from './types.ts';
 
+/** How much finished measurements grow, mm. */
+export type FinishedChanges = Readonly<Partial<Record<FinishedOf, number>>>;
+
 /** What a card tells of, in the order a chart shows it. */
 const told: readonly FinishedOf[] = [
   'bust',
@@ -23,19 +26,21 @@ const told: readonly FinishedOf[] = [
 const nothing = 0.5;
 
 /**
- * Finished measurements before and after: those that change, known or not, and those known that stay.
+ * Finished measurements before and after: those that change, known or not, and those known that stay. Before is after
+ * whatever was changed earlier.
  */
 export const finishedAfter = (
   envelope: Envelope,
   view: string | null,
   size: string,
-  changes: Readonly<Partial<Record<FinishedOf, number>>>,
+  changes: FinishedChanges,
+  earlier: readonly FinishedChanges[] = [],
 ): readonly CardFinished[] =>
   told.flatMap((of): CardFinished[] => {
     const known = finishedOf(envelope, size, view, of);
     const change = changes[of] ?? 0;
     const by = Math.abs(change) < nothing ? 0 : change;
     if (known === null && by === 0) return [];
-    const old = known?.mm ?? null;
+    const old = known === null ? null : earlier.reduce((sum, one) => sum + (one[of] ?? 0), known.mm);
     return [{ of, old, from: known?.from ?? null, by, now: old === null ? null : old + by }];
   });

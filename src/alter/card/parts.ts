@@ -1,5 +1,5 @@
-import type { FinishedOf } from '../../pattern/index.ts';
 import type { Problem, Result } from '../../units/index.ts';
+import type { FinishedChanges } from './finished.ts';
 import type { Card, CardPicture, CardRequest } from './types.ts';
 
 /** What an alteration's own file says for its card; the rest every card has alike. */
@@ -13,7 +13,7 @@ export interface CardParts {
   readonly holds: Card['holds'];
   readonly cautions: Card['cautions'];
   /** How much each finished measurement grows, mm. */
-  readonly changes: Readonly<Partial<Record<FinishedOf, number>>>;
+  readonly changes: FinishedChanges;
   readonly picture: CardPicture | null;
   readonly notDrawn: Problem | null;
 }

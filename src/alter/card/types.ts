@@ -20,6 +20,8 @@ export interface CardRequest {
    * `{ waist: '16', hip: '18' }`.
    */
   readonly step: AlterationStep;
+  /** Steps carried out before it: its finished measurements and cloth begin where theirs end. Its drawing does not. */
+  readonly earlier?: readonly AlterationStep[];
 }
 
 /** An amount both ways, always: in all and on each piece, mm, signed. */
