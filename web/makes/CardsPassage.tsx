@@ -41,7 +41,10 @@ export interface StepCard {
 
 /** The card of every step of the list, in its order; one that is left out has its card too, but is not printed. */
 export const cardsOf = ({ make, envelope, view, size }: Pick<CardsInHand, 'make' | 'envelope' | 'view' | 'size'>) =>
-  make.steps.map((step): StepCard => ({ step, card: alterationCard({ envelope, view, size, step }) }));
+  make.steps.map((step, place): StepCard => {
+    const earlier = make.steps.slice(0, place).filter(({ on }) => on);
+    return { step, card: alterationCard({ envelope, view, size, step, earlier }) };
+  });
 
 const Amount = ({ of, step }: { of: CardsInHand; step: AlterationStep }) => {
   const say = useSay();
