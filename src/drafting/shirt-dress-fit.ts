@@ -17,7 +17,7 @@ export interface ShirtDressDraft {
 export const shirtHeadEase = { front: 4, back: 5 } as const;
 
 /** A shirt sleeve's cap stands between these shares of its armhole's height; a blouse's higher. */
-const capShares = { low: 0.48, high: 0.64 } as const;
+const capShares = { low: 0.48, high: 0.67 } as const;
 
 /** How much the underarm may be lowered or raised, and the sleeve widened, to bring the cap between them, mm. */
 const room = { lower: 28, raise: 10, wider: 120 } as const;

@@ -1,5 +1,5 @@
 import type { MeasureId, Measures } from '../body/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { type BlousePlan, planBlouse } from './blouse-plan.ts';
 import { readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
@@ -106,6 +106,9 @@ const easeRange: Readonly<Record<string, readonly [number, number]>> = {
   'upper-arm': [60, 200],
 };
 
+/** A skirt less full than this looks pulled in rather than gathered; a fuller one does not lie in its seam. */
+const fullnessRange = [1.2, 2] as const;
+
 /** Bodice over waistband, at least: enough to be drawn in evenly without looking like a slip of the scissors. */
 const leastBlousing = 1.06;
 
@@ -121,10 +124,10 @@ const tierHem = 0.68;
 const upperShare = 0.54;
 
 /**
- * The wrist of a cuffed sleeve is wider than its cuff by two pleats: 36–110 in all, and otherwise this share of
- * the upper sleeve.
+ * The wrist of a cuffed sleeve is wider than its cuff by two pleats: this share of what the upper sleeve is wider, and
+ * so much in all at least and at most, mm.
  */
-const wristShare = 0.7;
+const wristShare = 0.36;
 const pleats = { least: 40, most: 110 } as const;
 
 /**
@@ -166,7 +169,7 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
       ...block.shoulder,
       length: block.shoulder.length + shirtDress.shoulderOut + closer.aside,
       ease: 0,
-      dartLength: 0.5 * block.armholeDepth - 4,
+      dartLength: 0.4 * block.armholeDepth + 17,
     },
   };
   const inner = waistQuarter - shirtDress.stand / 2;
@@ -174,11 +177,22 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
   const slope = flareOf(view);
   // What goes round the hip beside the skirt's own fullness: the button stand and the flare at both sides.
   const beside = shirtDress.stand + 4 * slope * hipDepth;
+  const round = 2 * (inner + waistQuarter);
+  const hipWith = (fullness: number): number => fullness * round + beside - body.hipGirth;
+  const fullnessFor = (hip: number): number => (body.hipGirth + hip - beside) / round;
+  const wishedHip = wished.value['hip'];
+  const [least, most] = fullnessRange;
+  if (wishedHip !== undefined && !(wishedHip >= hipWith(least) && wishedHip <= hipWith(most))) {
+    return bad('drafting.ease-impossible', {
+      level: 'hip',
+      ease: { mm: wishedHip },
+      low: { mm: Math.ceil(hipWith(least)) },
+      high: { mm: Math.floor(hipWith(most)) },
+    });
+  }
   const fullness =
-    wished.value['hip'] === undefined
-      ? Math.max(shirtDress.skirtFullness, (body.hipGirth + design.hip - beside) / (2 * (inner + waistQuarter)))
-      : Math.max((body.hipGirth + wished.value['hip'] - beside) / (2 * (inner + waistQuarter)), 1);
-  const hip = 2 * fullness * (inner + waistQuarter) + beside - body.hipGirth;
+    wishedHip === undefined ? Math.max(shirtDress.skirtFullness, fullnessFor(design.hip)) : fullnessFor(wishedHip);
+  const hip = hipWith(fullness);
   const toKnee = Math.max(body.waistHeight - body.kneeHeight, body.waistToHip + 150);
   const below = shirtDress.waistband / 2;
   const whole = view.tier ? toKnee + (1 - tierHem) * body.kneeHeight - below : toKnee - below;
@@ -211,7 +225,10 @@ const elbow = { ease: 48, taper: 0.55 } as const;
 /** The wrist edge of a sleeve so wide at the upper arm, mm: no narrower than leaves the elbow its ease. */
 export const wristOf = ({ sleeve }: ShirtDressPlan, upperArm: number): number =>
   settle(
-    Math.max(wristShare * upperArm, upperArm - (upperArm - sleeve.elbowGirth - elbow.ease) / elbow.taper),
+    Math.max(
+      sleeve.cuff + wristShare * (upperArm - sleeve.cuff),
+      upperArm - (upperArm - sleeve.elbowGirth - elbow.ease) / elbow.taper,
+    ),
     sleeve.wrist[0],
     sleeve.wrist[1],
   );

@@ -4,7 +4,6 @@ import {
   distance,
   lerp,
   line,
-  mirrorX,
   type Path,
   type Point,
   pathEnd,
@@ -16,6 +15,7 @@ import {
 } from '../geometry/index.ts';
 import type { Garment } from '../pattern/index.ts';
 import { runOf } from './shape-garment.ts';
+import { mirrored } from './shirt-dress-sketch-parts.ts';
 import type { SketchLine, SketchShape } from './sketch.ts';
 
 type Half = 'front' | 'back';
@@ -58,8 +58,6 @@ const pocketEnds = (garment: Garment, side: Path[number]): readonly SketchLine[]
     };
   });
 };
-
-const mirrored = (path: Path): Path => applyToPath(mirrorX(), path);
 
 /** Both halves where the piece lies on a fold; a pair where it does not. */
 const shape = (id: string, half: Half, outline: Path, lines: readonly SketchLine[]): SketchShape => {

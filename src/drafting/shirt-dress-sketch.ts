@@ -2,14 +2,10 @@ import {
   add,
   angleOf,
   applyToPath,
-  applyToPoint,
-  compose,
   cubic,
-  distance,
   endTangent,
   lerp,
   line,
-  mirrorX,
   offsetPath,
   type Path,
   type Point,
@@ -19,53 +15,19 @@ import {
   pathStart,
   polyline,
   reversePath,
-  rotation,
   scale,
   startTangent,
   subPath,
   subtract,
-  type Transform,
-  translation,
 } from '../geometry/index.ts';
-import { dartOf, edgeLength, type Garment, pieceOf } from '../pattern/index.ts';
+import { dartOf, type Garment, pieceOf } from '../pattern/index.ts';
 import { landmarkIn, runOf } from './shape-garment.ts';
 import { shirtDressViews } from './shirt-dress-plan.ts';
+import { collarBehind, collarInFront } from './shirt-dress-sketch-collar.ts';
+import { mirrored, opened, overShoulder, stitching, topstitch } from './shirt-dress-sketch-parts.ts';
 import { drawnSkirt, gatherLines } from './shirt-dress-sketch-skirt.ts';
-import {
-  type FlatSketch,
-  halfOf,
-  hangFrom,
-  type SketchLine,
-  type SketchShape,
-  sketchButton,
-  sleeveHem,
-} from './sketch.ts';
-
-/** How far a collar that stands is seen from straight in front, as a share of its height. */
-const foreshortened = 0.85;
-
-/** How steeply sleeves hang, radians below the level: a long one nearly down, a short one standing out. */
-const hang = { long: 0.98, short: 0.45 } as const;
-
-/** How near the edge topstitching runs, mm. */
-const topstitch = 5;
-
-const mirrored = (path: Path): Path => applyToPath(mirrorX(), path);
-
-/** Half a shape closed down the centre line, opened to both halves. */
-const opened = (half: Path): Path => [...half, ...mirrored(reversePath(half))];
-
-const stitching = (path: Path): SketchLine => ({ kind: 'stitching', path });
-
-/** Lays the yoke's front strip where it lies on the front: turned back over the shoulder. */
-const overShoulder = (garment: Garment): Transform => {
-  const seam = runOf(garment, 'yoke', 'front');
-  const onFront = runOf(garment, 'front', 'shoulder');
-  const turned = compose(mirrorX(pathStart(seam).x), translation(subtract(pathStart(onFront), pathStart(seam))));
-  const to = angleOf(subtract(pathEnd(onFront), pathStart(onFront)));
-  const from = angleOf(subtract(applyToPoint(turned, pathEnd(seam)), pathStart(onFront)));
-  return compose(turned, rotation(to - from, pathStart(onFront)));
-};
+import { sleeveShapes } from './shirt-dress-sketch-sleeve.ts';
+import { type FlatSketch, halfOf, type SketchLine, type SketchShape, sketchButton } from './sketch.ts';
 
 /** How far above the waistband the bodice blouses over it, mm. */
 const blouse = 60;
@@ -75,72 +37,6 @@ const drawnIn = (side: Path, to: Point): Path => {
   const kept = subPath(side, 0, pathLength(side) - blouse);
   const from = pathEnd(kept);
   return [...kept, cubic(from, add(from, scale(endTangent(kept), 0.5 * blouse)), { x: from.x - 2, y: to.y - 2 }, to)];
-};
-
-interface Cuff {
-  readonly width: number;
-  readonly depth: number;
-}
-
-/** A sleeve hung from an armhole, with its cuff or hem. */
-const sleeveShapes = (
-  garment: Garment,
-  half: 'front' | 'back',
-  armhole: Path,
-  long: boolean,
-): readonly SketchShape[] => {
-  const sleeve = pieceOf(garment, 'sleeve');
-  const low = runOf(garment, 'sleeve', long ? 'wrist' : 'hem');
-  const cuff: Cuff | null = long
-    ? {
-        width: edgeLength(pieceOf(garment, 'cuff'), 'wrist') / 2,
-        depth: edgeLength(pieceOf(garment, 'cuff'), 'end'),
-      }
-    : null;
-  const length = pathStart(low).y - landmarkIn(garment, 'sleeve', 'cap-top').y;
-  const { outline, at } = hangFrom(
-    armhole,
-    {
-      length,
-      // Pleated into its cuff, a sleeve is hardly wider than it where it is sewn on.
-      hem: cuff ? 1.12 * cuff.width : pathLength(low) / 2,
-      below: edgeLength(sleeve, 'underarm-front'),
-    },
-    cuff ? hang.long : hang.short,
-  );
-  const hung: SketchShape = {
-    id: `sleeve-${half}`,
-    outline,
-    lines: cuff
-      ? [
-          ...[0.3, 0.5].map(
-            (across): SketchLine => ({ kind: 'gathers', path: polyline([at(across, 1), at(across, 0.88)]) }),
-          ),
-          ...(half === 'back' ? [{ kind: 'seam' as const, path: polyline([at(0.68, 1), at(0.68, 0.8)]) }] : []),
-        ]
-      : [sleeveHem(at, 25 / length)],
-    bothSides: true,
-  };
-  if (!cuff) return [hung];
-  const wrist = (across: number, down: number): Point => {
-    const [outer, inner] = [at(0, 1), at(1, 1)];
-    const inset = 0.06 + 0.88 * across;
-    const middle = lerp(outer, inner, inset);
-    return add(middle, {
-      x: (-(inner.y - outer.y) / distance(outer, inner)) * -down,
-      y: ((inner.x - outer.x) / distance(outer, inner)) * -down,
-    });
-  };
-  const band: SketchShape = {
-    id: `cuff-${half}`,
-    outline: polyline([wrist(0, 0), wrist(1, 0), wrist(1, cuff.depth), wrist(0, cuff.depth)], true),
-    lines: [
-      stitching(polyline([wrist(0, cuff.depth - topstitch), wrist(1, cuff.depth - topstitch)])),
-      ...(half === 'back' ? [sketchButton(wrist(0.72, cuff.depth / 2), 11)] : []),
-    ],
-    bothSides: true,
-  };
-  return [hung, band];
 };
 
 /** The bodice's front and the yoke's strip over it. */
@@ -260,104 +156,6 @@ const openedAt = (closed: Path): Path => {
   return opened(half);
 };
 
-/** Front necklines and the yoke's strip of it, from the button stand's edge on the centre to the shoulder. */
-const neckline = (garment: Garment): Path => {
-  const strip = applyToPath(overShoulder(garment), reversePath(runOf(garment, 'yoke', 'neck').slice(1)));
-  const covered = runOf(garment, 'button-stand', 'neck').slice(1);
-  return [...covered, ...runOf(garment, 'front', 'neck'), ...strip];
-};
-
-/** The collar from in front: its inside behind the neck, and what of it stands or turns over in front. */
-const collarInFront = (
-  garment: Garment,
-  turned: boolean,
-): { readonly behind: SketchShape; readonly front: readonly SketchShape[] } => {
-  const neck = neckline(garment);
-  const height = foreshortened * edgeLength(pieceOf(garment, 'collar-stand'), 'centre-back');
-  const top = offsetPath(neck, height);
-  const high = pathEnd(top);
-  const back: Point = { x: 0, y: high.y - 0.55 * height };
-  const behind: SketchShape = {
-    id: 'collar-inside',
-    outline: opened([
-      cubic(back, { x: 0.6 * high.x, y: back.y }, { x: high.x, y: lerp(back, high, 0.6).y }, high),
-      ...reversePath(top),
-    ]),
-    lines: [],
-    bothSides: false,
-    inside: true,
-  };
-  // Under a turned collar only the stand's front shows.
-  const shownNeck = turned ? subPath(neck, 0, 0.4 * pathLength(neck)) : neck;
-  const shownTop = turned ? subPath(top, 0, 0.4 * pathLength(top)) : top;
-  const stand: SketchShape = {
-    id: 'collar-stand',
-    outline: [
-      ...shownNeck,
-      line(pathEnd(shownNeck), pathEnd(shownTop)),
-      ...reversePath(shownTop),
-      line(pathStart(top), pathStart(neck)),
-    ],
-    lines: turned ? [] : [stitching(offsetPath(neck, height - topstitch))],
-    bothSides: true,
-  };
-  if (!turned) return { behind, front: [stand] };
-  const point = edgeLength(pieceOf(garment, 'collar'), 'front');
-  const fall = edgeLength(pieceOf(garment, 'collar'), 'centre-back');
-  const fold = subPath(top, 0.04 * pathLength(top), pathLength(top));
-  const tip = add(pathStart(neck), { x: 0.62 * point, y: 0.66 * point });
-  // Where it turns over the shoulder it lies on the yoke.
-  const outside = add(
-    pathEnd(neck),
-    add(scale(startTangent(runOf(garment, 'front', 'shoulder')), 0.62 * fall), { x: 0, y: -2 }),
-  );
-  const turnedOver: SketchShape = {
-    id: 'collar',
-    outline: [
-      ...fold,
-      line(high, outside),
-      cubic(outside, lerp(outside, add(tip, { x: 30, y: -20 }), 0.5), add(tip, { x: 14, y: -18 }), tip),
-      line(tip, pathStart(fold)),
-    ],
-    lines: [],
-    bothSides: true,
-  };
-  return { behind, front: [stand, turnedOver] };
-};
-
-/** The collar from behind: standing up from the neck, or turned down over it. */
-const collarBehind = (garment: Garment, turned: boolean): SketchShape => {
-  const neck = runOf(garment, 'yoke', 'neck').slice(0, 1);
-  const height = foreshortened * edgeLength(pieceOf(garment, 'collar-stand'), 'centre-back');
-  const nape = pathStart(neck);
-  const side = pathEnd(neck);
-  const top: Path = [
-    cubic(
-      { x: 0, y: nape.y - height },
-      { x: 0.5 * side.x, y: nape.y - height },
-      { x: 0.86 * side.x, y: side.y - 0.95 * height },
-      { x: 0.9 * side.x, y: side.y - 0.8 * height },
-    ),
-  ];
-  const below = turned ? edgeLength(pieceOf(garment, 'collar'), 'centre-back') - height : 0;
-  const low: Path = turned
-    ? [
-        cubic(
-          { x: side.x + 16, y: side.y + 10 },
-          { x: 0.8 * side.x, y: nape.y + below },
-          { x: 0.4 * side.x, y: nape.y + below },
-          { x: 0, y: nape.y + below },
-        ),
-      ]
-    : reversePath(neck);
-  return {
-    id: 'collar',
-    outline: opened([...top, line(pathEnd(top), pathStart(low)), ...low]),
-    lines: [],
-    bothSides: false,
-  };
-};
-
 /** The button stand on top, from neck to hem, with its buttons. */
 const standShape = (garment: Garment): SketchShape => {
   const piece = pieceOf(garment, 'button-stand');
@@ -390,12 +188,6 @@ export const shirtDressSketch = (garment: Garment, view: string): FlatSketch => 
   const long = made.sleeve === 'long';
   const collar = collarInFront(garment, made.collar);
   const waist = pathEnd(runOf(garment, 'front', 'side', 1)).y;
-  const standButton: SketchShape = {
-    id: 'collar-button',
-    outline: sketchButton({ x: 0, y: pathStart(neckline(garment)).y - 13 }, 11).path,
-    lines: [],
-    bothSides: false,
-  };
   return {
     front: [
       collar.behind,
@@ -403,7 +195,6 @@ export const shirtDressSketch = (garment: Garment, view: string): FlatSketch => 
       ...drawnSkirt(garment, 'front', waist, made.tier),
       standShape(garment),
       ...collar.front,
-      standButton,
     ],
     back: [
       ...backShapes(garment, long),
