@@ -336,7 +336,8 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
   it('opens as a make: a starting size from the figures, with reasons and what is not known', async () => {
     await page.goto(place);
     await page.getByRole('link', { name: 'Start a make from it' }).click();
-    await page.getByLabel('View').selectOption({ label: 'View B' });
+    await page.getByRole('heading', { level: 1, name: 'Start a make' }).waitFor();
+    await page.getByLabel('View', { exact: true }).selectOption({ label: 'View B' });
     await page.getByRole('button', { name: 'Start it' }).click();
     const fit = passage('Fit');
     await fit.getByRole('heading', { name: /^Start from size [A-Z]+$/ }).waitFor();
