@@ -14,10 +14,13 @@ export interface JacketDraft {
   readonly capShare: number;
 }
 
-/** A tailored cap: rounder at the head than a blouse's, and hollower below in front. */
+/**
+ * A tailored cap: rounder at the head than a blouse's. Its hollow ends beyond the front seam and before the back one,
+ * so that each seam cuts the same curve in every size.
+ */
 const tailoredCap: { readonly front: CapShape; readonly back: CapShape } = {
-  front: { across: 0.42, up: 0.45, head: 0.56, hollow: 0.72 },
-  back: { across: 0.38, up: 0.46, head: 0.58, hollow: 0.66 },
+  front: { across: 0.45, up: 0.49, head: 0.62, hollow: 0.72 },
+  back: { across: 0.35, up: 0.47, head: 0.62, hollow: 0.68 },
 };
 
 /** Sleeve-head ease, mm: soft wool takes 30–50. All of it lies in the top sleeve, a little more of it behind. */
@@ -30,7 +33,7 @@ const hem = { overHand: 42, leastShare: 0.69 } as const;
 const elbowEase = 78;
 
 /** A tailored sleeve's cap stands between these shares of the armhole's height. */
-export const capShares = { low: 0.7, high: 0.88 } as const;
+export const capShares = { low: 0.7, high: 0.96 } as const;
 
 /** How much the underarm may be lowered or raised, and the sleeve widened, to bring the cap between them, mm. */
 const room = { lower: 28, raise: 10, wider: 120 } as const;

@@ -1,6 +1,6 @@
 import type { Measures } from '../body/index.ts';
-import type { Garment } from '../pattern/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { type Garment, validatePiece } from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import type { Drafted } from './define.ts';
 import { topCollarPiece, underCollarPiece } from './jacket-collar.ts';
 import { backFacingPiece, frontFacingPiece } from './jacket-facings.ts';
@@ -9,6 +9,7 @@ import { liningBack, liningFront, liningSideBack, liningSideFront } from './jack
 import { liningSleeve, liningUnderSleeve } from './jacket-lining-sleeve.ts';
 import { backPanel, frontPanel, sideBackPanel, sideFrontPanel } from './jacket-panels.ts';
 import { type JacketView, planJacket } from './jacket-plan.ts';
+import { pocketPiece } from './jacket-pocket.ts';
 import { jacketGirths, jacketSeams } from './jacket-seams.ts';
 import { topSleevePiece, underSleevePiece } from './jacket-sleeve-pieces.ts';
 import type { EaseByLevel } from './types.ts';
@@ -24,6 +25,7 @@ const assemble = (draft: JacketDraft): Garment => ({
     ...(draft.plan.view === 'collar' ? [topCollarPiece(draft), underCollarPiece(draft)] : []),
     frontFacingPiece(draft),
     backFacingPiece(draft),
+    pocketPiece(draft),
     liningFront(draft),
     liningSideFront(draft),
     liningSideBack(draft),
@@ -38,12 +40,17 @@ const assemble = (draft: JacketDraft): Garment => ({
 /**
  * Drafts the jacket for one body. See `draftJacketBody`, `frontPrincess`, `backPrincess` and `draftTwoPieceSleeve` for
  * the construction, step by step. Problems: `body.impossible`, `drafting.no-measure`, `drafting.levels-too-close`,
- * `drafting.bust-points-too-far-apart`, `drafting.cap-cannot-fit`, `drafting.arm-too-short`, and those of the ease
+ * `drafting.bust-points-too-far-apart`, `drafting.cap-cannot-fit`, `drafting.arm-too-short`,
+ * `drafting.measures-contradict`, and those of the ease
  * asked for.
  */
 export const draftJacket = (body: Measures, view: JacketView, ease: EaseByLevel): Result<Drafted> => {
   const plan = planJacket(body, view, ease);
   if (!plan.ok) return plan;
   const draft = settleJacket(plan.value);
-  return draft.ok ? good({ garment: assemble(draft.value), ease: draft.value.plan.ease }) : draft;
+  if (!draft.ok) return draft;
+  const garment = assemble(draft.value);
+  // Measures of no one body, a wide bust over a narrow back with a short arm, can leave a panel whose armhole meets its seam.
+  const unsound = garment.pieces.some((piece) => validatePiece(piece).length > 0);
+  return unsound ? bad('drafting.measures-contradict') : good({ garment, ease: draft.value.plan.ease });
 };

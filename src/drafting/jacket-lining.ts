@@ -22,7 +22,7 @@ import type { Side } from './side-seam.ts';
 export const pleatDepth = 20;
 
 /** How much higher the lining's underarm lies than the jacket's, where the armhole has room: it goes over the seam, mm. */
-const raise = { most: 12, share: 0.25 } as const;
+const raise = { most: 12, share: 0.3 } as const;
 
 const liningEdges = (ids: readonly string[]) =>
   ids.map((id) => (id === 'hem' ? edge(id, 'hem', jacketAllowances.liningHem) : edge(id, 'seam', allowances.seam)));

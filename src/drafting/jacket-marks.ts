@@ -19,10 +19,10 @@ export const notchDown = (
   return { id, edge, at: runs === 'down' ? share : 1 - share, strokes };
 };
 
-/** Levels at which every panel may be lengthened, clear of bust and of the hip. */
+/** Levels at which every panel may be lengthened, clear of the bust and of the pocket. */
 export const lengthenLevels = ({ plan, body }: JacketDraft): { readonly above: number; readonly below: number } => ({
   above: (Math.max(body.sideFront.bust[1].y, body.front.bust.y) + plan.waistLevel) / 2,
-  below: plan.waistLevel + 0.4 * (plan.hipLevel - plan.waistLevel),
+  below: plan.waistLevel + 0.2 * (plan.hipLevel - plan.waistLevel),
 });
 
 /** Both lines across a panel where it may be lengthened or shortened. */

@@ -13,6 +13,7 @@ import { splitArmhole } from './jacket-armhole.ts';
 import type { SidePanel } from './jacket-body.ts';
 import type { JacketDraft } from './jacket-fit.ts';
 import { jacketAllowances, lengthenLines, notchDown } from './jacket-marks.ts';
+import { pocketLines } from './jacket-pocket.ts';
 import { allowances, closeRuns, edge, edgeRun, interfacing, landmark, level, shell, straightRun } from './pieces.ts';
 import { type Fall, fallAt } from './princess.ts';
 import { sideAt } from './side-seam.ts';
@@ -94,6 +95,7 @@ export const frontPanel = (draft: JacketDraft): Piece => {
     lines: [
       { id: 'centre-front', kind: 'placement', path: [line(centreNeck, { x: 0, y: plan.hemLevel })] },
       ...buttonholes(draft),
+      pocketLines(draft).front,
       ...lengthenLines(draft, (y) => ({ x: -plan.stand, y }), at),
     ],
   };
@@ -202,6 +204,7 @@ export const sideFrontPanel = (draft: JacketDraft): Piece => {
   const up = (id: string, length: number) => notchDown(id, 'princess', panel.princess, length, 'up');
   return {
     ...shared,
+    lines: [pocketLines(draft).sideFront, ...shared.lines],
     id: 'side-front',
     name: 'Side front',
     role: 'side-front',

@@ -82,6 +82,9 @@ const easeRange: Readonly<Record<string, readonly [number, number]>> = {
   'upper-arm': [60, 200],
 };
 
+/** The cup the block's proportions are written for, mm. */
+const usualCup = 50;
+
 /** Underarm to waist needs this much for the lines over it, waist to hip this much for its curve, mm. */
 const leastSide = 90;
 const leastHip = 60;
@@ -139,9 +142,10 @@ const planTop = (body: JacketMeasures, bustHalf: number, upperArm: number) => {
   const readBack = body.acrossBack / 2 + 15;
   const readFront = body.acrossFront / 2 + 9;
   const width = bustHalf - readBack - readFront;
-  const wider = (width - settle(width, 0.35 * upperArm, 0.5 * upperArm)) / 2;
-  const acrossBackHalf = readBack + wider;
-  const acrossFrontHalf = readFront + wider;
+  // What the armhole cannot hold goes over the chest and the back, most of it over the chest: a full bust lies there.
+  const wider = width - settle(width, 0.35 * upperArm, 0.48 * upperArm);
+  const acrossBackHalf = readBack + 0.35 * wider;
+  const acrossFrontHalf = readFront + 0.65 * wider;
   const length = body.shoulderLength + 10;
   // The shoulder point stands a little outside both across lines; readings that disagree share the difference.
   const standsOut =
@@ -174,7 +178,9 @@ export const planJacket = (given: Measures, view: JacketView, wishedEase: EaseBy
   if (!wished.ok) return wished;
   const waistLevel = body.backWaistLength;
   const hipLevel = waistLevel + body.waistToHip;
-  const armholeDepth = settle(body.armholeDepth + 32, body.bustGirth / 10 + 107, body.bustGirth / 10 + 147);
+  // A fuller cup does not lower the arm: the tenth is taken of the bust that goes with the upper bust.
+  const tenth = (body.upperBustGirth + usualCup) / 10;
+  const armholeDepth = settle(body.armholeDepth + 32, tenth + 107, tenth + 147);
   if (waistLevel < armholeDepth + leastSide || hipLevel < waistLevel + leastHip) {
     return bad('drafting.levels-too-close', {
       waist: { mm: Math.round(waistLevel) },
@@ -208,7 +214,7 @@ export const planJacket = (given: Measures, view: JacketView, wishedEase: EaseBy
     bustHalf,
     waistHalf,
     hipHalf,
-    frontMore: settle(4 + 0.1 * (cup - 50), 0, 12),
+    frontMore: settle(4 + 0.1 * (cup - usualCup), 0, 12),
     takenIn: {
       front: shares.front * taken + waistShare * atHip.front,
       back: shares.back * taken + waistShare * atHip.back,
@@ -222,7 +228,7 @@ export const planJacket = (given: Measures, view: JacketView, wishedEase: EaseBy
     frontWaistLength: body.frontWaistLength,
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,
-    bustIntake: settle(32 + 0.3 * (cup - 50) + 0.03 * (body.bustGirth - 940), 22, 58),
+    bustIntake: settle(32 + 0.3 * (cup - usualCup) + 0.03 * (body.bustGirth - 940), 22, 58),
     // The seam passes this far outside the bust point, and its shaping is greatest there.
     dartShort: 12,
     sleeve: { upperArm, elbow: body.elbowGirth, hand: body.handGirth, length: body.armLength + 10 },

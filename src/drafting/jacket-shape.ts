@@ -1,4 +1,4 @@
-import { distance, nearestPlace, pathEnd, pathStart } from '../geometry/index.ts';
+import { distance, maximumTurn, nearestPlace, pathEnd, pathStart } from '../geometry/index.ts';
 import type { JacketView } from './jacket-plan.ts';
 import {
   armholeChord,
@@ -23,6 +23,8 @@ const slopeOfShoulder = (garment: Parameters<ShapeCheck['value']>[0], piece: 'fr
   const run = runOf(garment, piece, 'shoulder');
   return inDegrees(slopeOf(pathStart(run), pathEnd(run)));
 };
+
+const panels = ['front', 'side-front', 'side-back', 'back'] as const;
 
 /** Panels: how they are shaped over the body and run into one another. */
 const bodyShape: readonly ShapeCheck[] = [
@@ -84,6 +86,15 @@ const bodyShape: readonly ShapeCheck[] = [
     'count',
     [0, 2],
     (garment) => edgeBend(garment, 'back', 'princess'),
+  ),
+  check(
+    'princess-smooth',
+    'No kink in any of the four edges of the princess seams',
+    truing,
+    'degrees',
+    [0, 0.5],
+    (garment) =>
+      Math.max(...panels.map((piece) => inDegrees(Math.abs(maximumTurn(runOf(garment, piece, 'princess')).angle)))),
   ),
   check('front-takes-in', 'What the front princess seam takes in at the waist', block, 'mm', [-12, 48], (garment) =>
     takenInAtWaist(garment, 'front', 'side-front'),

@@ -4,6 +4,7 @@ import {
   applyToPath,
   cubic,
   directionAt,
+  flattenPath,
   line,
   midpoint,
   mirrorX,
@@ -16,6 +17,7 @@ import {
   rotation,
   scale,
   subtract,
+  tolerance,
   translation,
 } from '../geometry/index.ts';
 import { type Garment, pieceOf } from '../pattern/index.ts';
@@ -189,6 +191,26 @@ const insideNeck = (garment: Garment): Path => {
   return bothHalves([...front, ...lifted.slice(0, -1), { ...(lifted.at(-1) as Path[number]), to: nape }]);
 };
 
+/** The pocket as it lies on the sewn front, put together from its place on both panels. */
+const pocketOn = (garment: Garment): Path => {
+  const place = (piece: string): Path => {
+    const found = pieceOf(garment, piece).lines.find(({ id }) => id === 'pocket');
+    if (!found) throw new Error(`No pocket on ${piece}`);
+    return found.path;
+  };
+  const [inner, outer] = [place('front'), place('side-front')];
+  const [top, low] = [pathStart(inner), pathEnd(inner)];
+  const apart = { top: pathStart(outer).x - top.x, low: pathEnd(outer).x - low.x };
+  const sewn = ({ x, y }: Point): Point => ({
+    x: x - apart.top - ((y - top.y) / (low.y - top.y)) * (apart.low - apart.top),
+    y,
+  });
+  return polyline(
+    [...flattenPath(outer, tolerance.kink / 4).map(sewn), ...flattenPath(reversePath(inner), tolerance.kink / 4)],
+    true,
+  );
+};
+
 /** Where the buttons are, from the pieces' marks. */
 const buttonsOf = (garment: Garment): readonly SketchLine[] =>
   pieceOf(garment, 'front')
@@ -235,6 +257,7 @@ export const jacketSketch = (garment: Garment, view: JacketView): FlatSketch => 
       inside,
       half('front-under', [seam], false),
       half('front', [seam, ...buttonsOf(garment)], true),
+      { id: 'pocket', outline: pocketOn(garment), lines: [], bothSides: true },
       ...(collar
         ? [
             { id: 'collar-inside', outline: collar.inside, lines: [], bothSides: false, inside: true },

@@ -3,7 +3,7 @@ import type { HouseWords } from './types.ts';
 export const jacketWords = {
   name: 'Jacket',
   about:
-    'A lined jacket to the hip for wool: seams from the shoulder over bust and shoulder blade shape it, a centre-back seam follows the spine, the sleeve is in two parts and bent at the elbow. Cut to be worn over a blouse.',
+    'A lined jacket to the hip for wool: seams from the shoulder over bust and shoulder blade shape it, a centre-back seam follows the spine, the sleeve is in two parts and bent at the elbow, two patch pockets lie over the front seams. Cut to be worn over a blouse.',
   views: {
     collar: {
       name: 'With collar',
@@ -32,7 +32,6 @@ export const jacketWords = {
     'lining-sleeve': 'Top sleeve lining',
     'lining-under-sleeve': 'Under sleeve lining',
     pocket: 'Patch pocket',
-    'lining-pocket': 'Pocket lining',
   },
   work: [
     {
@@ -52,8 +51,14 @@ export const jacketWords = {
       text: 'Snip the centre front’s allowance at waist and bust, and press the seams open over a rounded pad; shrink what was eased over the bust with steam.',
     },
     { do: 'sew', text: 'Make up the pockets with their lining and stitch them to the fronts along the marks.' },
-    { do: 'sew', text: 'Stitch the centre back and the shoulders, the back eased on to the front, with tape in the seam.' },
-    { do: 'press', text: 'Press centre back and shoulders open; lay stay tape along neck and front edge just inside the seam.' },
+    {
+      do: 'sew',
+      text: 'Stitch the centre back and the shoulders, the back eased on to the front, with tape in the seam.',
+    },
+    {
+      do: 'press',
+      text: 'Press centre back and shoulders open; lay stay tape along neck and front edge just inside the seam.',
+    },
     {
       do: 'try-on',
       text: 'Pin the sides and the centre front and try it on over a blouse, with the pads: shoulders, bust, waist, length. Every panel seam can still be let out or taken in.',
