@@ -16,7 +16,7 @@ export interface CutAcross {
 }
 
 /** Where the level line y meets the outline, from left to right; the edges met, or null where a dart's mouth is. */
-const crossingsAt = (piece: Piece, y: number) => {
+export const crossingsAt = (piece: Piece, y: number) => {
   const bounds = pathBounds(outlineOf(piece));
   const level = [line({ x: bounds.minX - 1, y }, { x: bounds.maxX + 1, y })];
   const ring = ringOf(piece);

@@ -37,7 +37,7 @@ const nearestLevel = (piece: Piece, where: Where): Level | undefined =>
   levelOf(piece, 'waist') ?? (where === 'below-waist' ? levelOf(piece, 'hip') : undefined);
 
 const inZone = (piece: Piece, where: Where): boolean =>
-  (piece.role === 'sleeve') === (where === 'sleeve') &&
+  (piece.role === 'sleeve' || piece.role === 'under-sleeve') === (where === 'sleeve') &&
   (where === 'sleeve' || (nearestLevel(piece, where) !== undefined && piece.role !== 'waistband'));
 
 /**

@@ -46,8 +46,9 @@ const notchesAlong = (piece: Piece, run: number): readonly number[] => {
  * Trues an edge where it was cut: what was straight between two corners is drawn straight again from
  * corner to corner; a curve is blended over 65 mm on each side of the cut, or up to the corner where that
  * is nearer, or to a notch at least 50 mm off; its tangents are kept. Where parts overlap the blend reaches further by half the overlap.
+ * An edge that is to keep the turn its parts were given is only blended, never drawn straight.
  */
-export const redraw = (piece: Piece, former: FormerCut): Redrawn => {
+export const redraw = (piece: Piece, former: FormerCut, straighten = true): Redrawn => {
   const nothing: Redrawn = { piece, strayed: 0, area: 0 };
   const stretch = findStretch(piece, former);
   if (!stretch) return nothing;
@@ -57,7 +58,7 @@ export const redraw = (piece: Piece, former: FormerCut): Redrawn => {
   );
   if (!kinked) return nothing;
   const [low, high] = corners(path, from, to);
-  if (straightBetween(path, low, high)) {
+  if (straighten && straightBetween(path, low, high)) {
     return trued(piece, stretch, low, high, [line(pathPointAtLength(path, low), pathPointAtLength(path, high))]);
   }
   const overlap = Math.max(-dot(subtract(former.after, former.before), pathTangentAtLength(path, from, 'before')), 0);

@@ -25,11 +25,15 @@ export const alterProblems: ProblemCatalogue = {
   'alter.no-card': {
     message: 'There is no card for {alteration}.',
     remedy:
-      'Choose lengthen or shorten, full bust, small bust, full upper arm, or running the side seams into another size.',
+      'Choose lengthen or shorten, full bust, small bust, full upper arm, sway back, or running the side seams into another size.',
   },
   'alter.cap-too-flat': {
     message: 'Widened by {amount} the cap of the sleeve would lie too flat for the armhole: it bears {most}.',
     remedy: 'Widen by less and let the underarm seams out for the rest, or lower the armhole instead.',
+  },
+  'alter.sway-on-fold': {
+    message: '{piece} is cut on the fold, so its centre cannot swing out below the waist.',
+    remedy: 'Give it a centre-back seam first, then shorten it there.',
   },
   'alter.no-generic': {
     message: 'None of our own patterns stands for this kind of garment ({kind}), so nothing can be drawn.',
@@ -156,9 +160,26 @@ export const alterWords = {
       about:
         'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
     },
+    'full-upper-arm': {
+      name: 'Full upper arm',
+      about:
+        'Gives each sleeve more width round the upper arm; cap, underarm seams and wrist keep their lengths. For an arm fuller at the top than the sleeve.',
+    },
+    'sway-back': {
+      name: 'Sway back',
+      about:
+        'Takes length out of the centre back at the waist, to nothing at the side. For a back hollow at the waist, where slack folds lie across above it.',
+    },
+    blend: {
+      name: 'Run the sides into another size',
+      about:
+        'Draws the side seams from the starting size into another at waist or hip. For a waist or hip of another size than the shoulders.',
+    },
   },
   parameters: {
     amount: 'Amount, each piece',
+    waist: 'At the waist, to size',
+    hip: 'At the hip, to size',
     where: 'Where',
   },
   choices: {

@@ -219,6 +219,33 @@ export const cardWords = {
     'card.hold-underarm-length': 'The length of both underarm edges.',
     'card.hold-wrist': 'The wrist.',
 
+    // Sway back.
+    'card.sway-back': 'Sway back',
+    'card.sway-back-purpose':
+      'For a back hollow at the waist, where slack folds lie across above it: the centre back is shorter, the side seam as it was.',
+    'card.sway-back-amount':
+      '{amount} shorter in all at the centre back, and {amount} on each of {count} halves there; nothing at the side.',
+    'card.sway-back-where': 'On the back: from the centre back to the side, at the waist.',
+    'card.sway-back-where-waist-seam':
+      'With a waist seam nothing is cut: lower the upper back’s waist line by the amount at the centre, to nothing at the side, square at the centre.',
+    'card.sway-back-first':
+      'Look at the hips first: tight hips push the cloth up into the same folds. Let those out before this.',
+    'card.sway-back-mark': 'Draw the waist line across the back, square to the grain, from seam line to seam line.',
+    'card.sway-back-line':
+      'Mark {amount} above it at the centre back, and draw from there to the waist at the side seam line.',
+    'card.sway-back-fold':
+      'Fold the waist line up on to that line and tape it: {amount} is gone at the centre, nothing at the side; the lower part turns about the side.',
+    'card.sway-back-redraw': 'Redraw centre back and side smoothly over the waist.',
+    'card.sway-back-grain':
+      'Draw the grain on from the upper part, straight; redraw darts that cross the fold from point to point.',
+    'card.sway-back-walk':
+      'Walk the side seam along the front, and the two halves along each other at the centre back.',
+    'card.sway-back-follows-zip': 'A zip or placket in the centre back is {amount} shorter where it passes the waist.',
+    'card.sway-back-fold-edge': 'A back cut on the fold cannot take this: give it a centre-back seam first.',
+    'card.sway-back-out':
+      'Below the waist the centre back swings out, on a piece like this about {out} at its end: it needs the seam there, or is drawn straight and as much taken off at the side.',
+    'card.hold-back-waist': 'The width of the back at the waist.',
+
     // What holds, and what always follows.
     'card.hold-widths': 'Widths at bust, waist and hip.',
     'card.hold-grain': 'The grain, one straight line.',

@@ -15,9 +15,9 @@ import {
   validateGarment,
   walkAll,
 } from '../../pattern/index.ts';
-import { cardWords } from '../../words/index.ts';
+import { alterWords, cardWords } from '../../words/index.ts';
 import { applyAlterations } from '../apply.ts';
-import { alterationCard, type Card, type CardRequest, cardSteps, sayCard } from './index.ts';
+import { alterationCard, type Card, type CardRequest, cardCatalogue, cardSteps, sayCard } from './index.ts';
 
 const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
 console.log(`card seed ${fresh}`);
@@ -180,6 +180,59 @@ describe('a card for a full upper arm', () => {
   });
 });
 
+describe('a card for a sway back', () => {
+  const card = cardOf(step('sway-back', { amount: 18 }));
+  const picture = card.picture;
+  if (!picture) throw new Error('not drawn');
+  const [before, after] = [pieceOf(picture.before, 'back'), pieceOf(picture.after, 'back')];
+  it('is shorter at the centre back by the amount, and nowhere else', () => {
+    expect(edgeLength(after, 'centre-back') - edgeLength(before, 'centre-back')).toBeCloseTo(-18, 0);
+    for (const edge of ['neck', 'shoulder', 'armhole', 'side']) {
+      expect(edgeLength(after, edge)).toBeCloseTo(edgeLength(before, edge), 6);
+    }
+    expect(Math.abs(edgeLength(after, 'hem') - edgeLength(before, 'hem'))).toBeLessThan(0.5);
+    expect(picture.held.every(({ ok }) => ok)).toBe(true);
+    expect(validateGarment(picture.after)).toEqual([]);
+    expect(levelWidth(after, 'bust')).toBeCloseTo(levelWidth(before, 'bust'), 6);
+    expect(byOf(card)['back-length']).toBe(-18);
+  });
+  it('swings the centre back out by D sin 2 asin(w / 2R) at its end', () => {
+    const waist = before.levels.find(({ id }) => id === 'waist');
+    const reach = Math.abs((waist?.to.x ?? 0) - (waist?.from.x ?? 0));
+    const hem = pathBounds(outlineOf(before)).maxY;
+    const out = (hem - (waist?.from.y ?? 0)) * Math.sin(2 * Math.asin(18 / (2 * reach)));
+    expect(pathBounds(outlineOf(before)).minX - pathBounds(outlineOf(after)).minX).toBeCloseTo(
+      out - reachIn(reach, 18),
+      1,
+    );
+    const said = card.cautions.find(({ code }) => code === 'card.sway-back-out')?.values?.out;
+    expect(typeof said === 'object' && said.mm).toBeCloseTo(out, 6);
+  });
+  it('is refused on a fold', () => {
+    const knit = { ...harbourBlouse, cloth: { ...harbourBlouse.cloth, structure: 'knit' as const, stretch: 0.3 } };
+    expect(cardOf(step('sway-back', { amount: 18 }), { envelope: knit }).picture?.house).not.toBe('tee');
+  });
+});
+
+/** How much nearer the side the waist's centre comes by turning: R (1 − cos φ). */
+const reachIn = (reach: number, w: number): number => reach * (1 - Math.cos(2 * Math.asin(w / (2 * reach))));
+
+describe('the catalogue of cards', () => {
+  it('begins every card there is with what is usual', () => {
+    for (const kind of cardCatalogue(harbourBlouse, '14')) {
+      const params = Object.fromEntries(
+        Object.entries(kind.params).map(([name, parameter]) => [
+          name,
+          parameter.unit === 'choice' ? parameter.usual : parameter.usual[1],
+        ]),
+      );
+      const card = cardOf(step(kind.id, params));
+      expect(card.alteration).toBe(kind.id);
+      expect(alterWords.alterations).toHaveProperty([kind.id]);
+    }
+  });
+});
+
 const boundsOf = (piece: Piece): number => {
   const { minY, maxY } = pathBounds(outlineOf(piece));
   return maxY - minY;
@@ -227,7 +280,7 @@ describe('a card after others', () => {
 describe('what cannot be put on a card', () => {
   it.each<[string, Partial<CardRequest> & { step: AlterationStep }, string]>([
     ['a size it has not', { step: step('full-bust', { amount: 20 }), size: '99' }, 'fit.size-unknown'],
-    ['an alteration there is no card for', { step: step('sway-back', { amount: 10 }) }, 'alter.no-card'],
+    ['an alteration there is no card for', { step: step('dye', { amount: 10 }) }, 'alter.no-card'],
     ['a name every object has', { step: step('constructor', { amount: 10 }) }, 'alter.no-card'],
     ['no amount', { step: step('full-bust', {}) }, 'alter.not-an-amount'],
     ['an amount that is no number', { step: step('full-bust', { amount: Number.NaN }) }, 'alter.not-an-amount'],
@@ -272,6 +325,7 @@ const requests = fc.record({
       .filter(({ amount }) => amount !== 0)
       .map((params) => step('lengthen-shorten', params)),
     fc.integer({ min: 3, max: 40 }).map((amount) => step('full-upper-arm', { amount })),
+    fc.integer({ min: 3, max: 40 }).map((amount) => step('sway-back', { amount })),
     fc
       .record({ waist: fc.constantFrom(...harbourBlouse.sizes), hip: fc.constantFrom(...harbourBlouse.sizes) })
       .map((params) => step('blend', params)),

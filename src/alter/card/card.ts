@@ -7,6 +7,7 @@ import { clothAfter } from './cloth.ts';
 import { finishedAfter } from './finished.ts';
 import { lengthCard } from './length-card.ts';
 import { type CardMaker, say } from './parts.ts';
+import { swayBackCard } from './sway-back-card.ts';
 import type { Card, CardAlteration, CardRequest } from './types.ts';
 import { upperArmCard } from './upper-arm-card.ts';
 
@@ -15,6 +16,7 @@ const makers: Readonly<Record<CardAlteration, CardMaker>> = {
   'full-bust': fullBustCard,
   'small-bust': smallBustCard,
   'full-upper-arm': upperArmCard,
+  'sway-back': swayBackCard,
   blend: blendCard,
 };
 

@@ -1,14 +1,12 @@
 import { bad, good, type Problem } from '../../units/index.ts';
 import { type Generic, genericGarments } from './generic.ts';
+import { upperArmAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardRequest } from './types.ts';
 import { type WidenedSleeve, widenSleeve } from './upper-arm.ts';
 
 /** A pair of sleeves. */
 const sleeves = 2;
-
-/** As far as one alteration widens a sleeve, mm round the arm: beyond it even a high cap lies flat. */
-const limits = { least: 1, most: 120 } as const;
 
 const widened = (
   request: CardRequest,
@@ -39,9 +37,9 @@ export const upperArmCard: CardMaker = (request) => {
   const { amount } = request.step.params;
   if (typeof amount !== 'number' || !Number.isFinite(amount))
     return bad('alter.not-an-amount', { parameter: 'amount' });
-  if (amount < limits.least || amount > limits.most) {
-    const values = { amount: { mm: amount }, least: { mm: limits.least }, most: { mm: limits.most } };
-    return bad('alter.out-of-range', values);
+  const { min, max } = upperArmAmount;
+  if (amount < min || amount > max) {
+    return bad('alter.out-of-range', { amount: { mm: amount }, least: { mm: min }, most: { mm: max } });
   }
   const drawn = widened(request, amount);
   const { made } = drawn;
