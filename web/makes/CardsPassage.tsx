@@ -1,11 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import {
-  type AmountParameter,
-  alterationCard,
-  alterationCatalogue,
-  type Card,
-  sayCard,
-} from '../../src/alter/index.ts';
+import { type AmountParameter, alterationCard, type Card, cardCatalogue, sayCard } from '../../src/alter/index.ts';
 import { drawCard } from '../../src/draw/index.ts';
 import type { Make } from '../../src/make/index.ts';
 import type { AlterationStep, Envelope } from '../../src/pattern/index.ts';
@@ -19,7 +13,7 @@ import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
 import { alterationAbout, alterationName, choiceName, parameterName } from './alteration-words.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
-import { addStep, alterationOf, changeStep, removeStep, setParam } from './steps.ts';
+import { addStep, changeStep, removeStep, setParam } from './steps.ts';
 
 const words = envelopePageWords.make;
 const listWords = webWords.make.alterations;
@@ -48,7 +42,7 @@ export const cardsOf = ({ make, envelope, view, size }: Pick<CardsInHand, 'make'
 
 const Amount = ({ of, step }: { of: CardsInHand; step: AlterationStep }) => {
   const say = useSay();
-  const alteration = alterationOf(step);
+  const alteration = cardCatalogue(of.envelope, of.size).find(({ id }) => id === step.alteration);
   if (!alteration) return null;
   const set = (name: string, value: number | string) =>
     of.change((before) => setParam(before, step.id, name, value), `${step.id} ${name}`);
@@ -241,12 +235,13 @@ export const CardsPassage = ({ of }: { of: CardsInHand }) => {
   const say = useSay();
   const { make, change } = of;
   const [shown, setShown] = useState('');
-  const [chosen, setChosen] = useState(alterationCatalogue[0]?.id ?? '');
+  const [chosen, setChosen] = useState(() => cardCatalogue(of.envelope, of.size)[0]?.id ?? '');
   const all = useMemo(() => cardsOf(of), [of]);
   const carried = useMemo(() => all.flatMap(({ step, card }) => (step.on && card.ok ? [card.value] : [])), [all]);
   const inHand = all.find(({ step }) => step.id === shown) ?? all.find(({ card }) => card.ok && card.value.picture);
   useLayCard(inHand?.card.ok ? inHand.card.value : undefined, of.id);
-  const alteration = alterationCatalogue.find((one) => one.id === chosen);
+  const kinds = useMemo(() => cardCatalogue(of.envelope, of.size), [of.envelope, of.size]);
+  const alteration = kinds.find((one) => one.id === chosen);
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
       <p>{words.cardsAbout}</p>
@@ -297,7 +292,7 @@ export const CardsPassage = ({ of }: { of: CardsInHand }) => {
           label={listWords.add}
           hint={alterationAbout(chosen)}
           value={chosen}
-          options={alterationCatalogue.map(({ id }) => ({ value: id, label: alterationName(id) }))}
+          options={kinds.map(({ id }) => ({ value: id, label: alterationName(id) }))}
           onChange={setChosen}
         />
         <button

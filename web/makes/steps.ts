@@ -14,7 +14,7 @@ const usualAmount = ({ usual, min }: AmountParameter): number => (min < 0 ? 0 : 
 
 /** A new step of an alteration, as the fit suggests it or else as it is usually begun. */
 export const newStep = (
-  alteration: Alteration,
+  alteration: Pick<Alteration, 'id' | 'version' | 'params'>,
   taken: readonly string[],
   suggested?: AlterationStep['params'],
 ): AlterationStep => ({
@@ -46,7 +46,11 @@ export const suggestionFor = (
   way?.alterations.find((one) => one.alteration === alteration.id && !make.steps.some((step) => step.id === one.id))
     ?.params;
 
-export const addStep = (make: Make, alteration: Alteration, suggested?: AlterationStep['params']): Make =>
+export const addStep = (
+  make: Make,
+  alteration: Pick<Alteration, 'id' | 'version' | 'params'>,
+  suggested?: AlterationStep['params'],
+): Make =>
   withSteps(make, (steps) => [
     ...steps,
     newStep(
