@@ -21,11 +21,14 @@ const Kept = ({ photograph, number }: { photograph: string; number: number }) =>
     const answer = await desk.ask('POST', `${photographAddress(photograph)}/restore`);
     if (answer.kind === 'answer') setTries(1);
   };
-  const remove = () =>
+  const remove = () => {
     change(
       (before) => ({ ...before, photographs: before.photographs.filter((id) => id !== photograph) }),
       `photograph ${photograph} away`,
     );
+    // Only marked as deleted there; it is put back when undo names it again.
+    void desk.ask('DELETE', photographAddress(photograph));
+  };
   return (
     <li className="photograph-kept">
       <img

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { type AmountParameter, alterationCard, type Card, cardCatalogue, sayCard } from '../../src/alter/index.ts';
 import { drawCard } from '../../src/draw/index.ts';
 import type { Make } from '../../src/make/index.ts';
@@ -224,10 +224,31 @@ const useLayCard = (card: Card | undefined, id: string) => {
   const current = useCurrentPassage() === 'alterations';
   const laid = useMemo((): Laid | null => {
     if (!current || !card) return null;
-    const drawing = drawCard(card, { unit: say.unit, locale, textSize: narrow ? 46 : 26 });
+    const drawing = drawCard(card, { unit: say.unit, locale, textSize: narrow ? 66 : 26 });
     return drawing && { drawing, subject: `card ${id} ${card.step.id} ${card.pattern.size}`, onSheet: true };
   }, [current, card, id, say.unit, narrow]);
   useLay(laid);
+};
+
+/** Of the cards, the one that is being read: the last whose head is above the middle of the window. */
+const useCardRead = (list: RefObject<HTMLOListElement | null>, read: (id: string) => void) => {
+  useEffect(() => {
+    let waiting = false;
+    const look = () => {
+      waiting = false;
+      const cards = [...(list.current?.querySelectorAll<HTMLElement>('[data-step]') ?? [])];
+      const above = cards.filter((card) => card.getBoundingClientRect().top < window.innerHeight * 0.55);
+      const id = (above.at(-1) ?? cards[0])?.dataset.step;
+      if (id) read(id);
+    };
+    const scrolled = () => {
+      if (waiting) return;
+      waiting = true;
+      requestAnimationFrame(look);
+    };
+    window.addEventListener('scroll', scrolled, { passive: true });
+    return () => window.removeEventListener('scroll', scrolled);
+  }, [list, read]);
 };
 
 /** Alterations of a pattern known by its envelope: a card for each, to work by on the tissue. */
@@ -242,18 +263,21 @@ export const CardsPassage = ({ of }: { of: CardsInHand }) => {
   useLayCard(inHand?.card.ok ? inHand.card.value : undefined, of.id);
   const kinds = useMemo(() => cardCatalogue(of.envelope, of.size), [of.envelope, of.size]);
   const alteration = kinds.find((one) => one.id === chosen);
+  const list = useRef<HTMLOListElement>(null);
+  useCardRead(list, setShown);
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
       <p>{words.cardsAbout}</p>
       {make.steps.length === 0 && <p>{make.size === null ? words.noSize : words.noCards}</p>}
       {all.length > 0 && (
-        <ol className="steps">
+        <ol className="steps" ref={list}>
           {all.map(({ step, card }, place) => {
             const title = card.ok ? sayCard(card.value, say.unit, locale).title : alterationName(step.alteration);
             const numbered = say.words(listWords.stepTitle, { number: place + 1, name: title });
             return (
               <li
                 key={step.id}
+                data-step={step.id}
                 className={step.on ? 'step' : 'step step-off'}
                 onFocus={() => setShown(step.id)}
                 onPointerDown={() => setShown(step.id)}
