@@ -1,4 +1,4 @@
-import { add, line, type Path, type Point, polyline } from '../geometry/index.ts';
+import { add, type Path, type Point, polyline } from '../geometry/index.ts';
 import type { InnerLine, Piece } from '../pattern/index.ts';
 import { closeRuns, edge, shell, straightRun } from './pieces.ts';
 
@@ -82,10 +82,3 @@ export const kangarooPlace = (frame: KangarooFrame): Path => {
 export const kangarooLines = (frame: KangarooFrame): readonly InnerLine[] => [
   { id: 'pocket', kind: 'placement', path: kangarooPlace(frame) },
 ];
-
-/** The row of stitching that holds the opening's hem, inside the pocket, for a sketch. */
-export const kangarooOpeningStitch = (frame: KangarooFrame, inside: number): Path => {
-  const { top, corner, height } = corners(frame);
-  const down: Point = { x: -inside, y: frame.bottom - height };
-  return [line(add(top, down), add(corner, down))];
-};

@@ -10,6 +10,7 @@ import {
   mirrorX,
   type Path,
   type Point,
+  pathLength,
   reversePath,
   rotation,
   scale,
@@ -57,7 +58,7 @@ const armBelow = 20;
 const dartBeyond = 18;
 
 /** Rounds in which widths, height and both lower curves settle; each leaves a fifth of what was off, or less. */
-const rounds = 24;
+const rounds = 12;
 
 /** A sleeve's lower curve bends at least by this, radians: with less it would be a straight. */
 const leastTurn = 0.2;
@@ -85,11 +86,12 @@ interface Hung {
  */
 const hang = (front: RaglanHalf, back: RaglanHalf, frame: RaglanSleeveFrame): Hung => {
   const halves = [front, back] as const;
+  const lengths = halves.map(({ raglan }) => pathLength([raglan[1]]));
   let turns = halves.map(({ parting, arriving }) => parting - arriving);
   let level = frame.length / 3;
   let found: Hung | null = null;
   for (let round = 0; round < rounds; round++) {
-    const lowers = halves.map((half, i) => sleeveLower(half, turns[i] ?? 0));
+    const lowers = halves.map((half, i) => sleeveLower(half, turns[i] ?? 0, lengths[i] ?? 0));
     const reaches = halves.map((half, i) => subtract((lowers[i] as Cubic).to, half.shoulder.to));
     const [f, b] = reaches.map(length) as [number, number];
     const below = Math.max(frame.length - level, 4 * armBelow);

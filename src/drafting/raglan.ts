@@ -105,18 +105,18 @@ export const draftRaglan = (frame: RaglanFrame): RaglanHalf | null => {
 
 /**
  * The sleeve's lower curve that goes with a body's, in the body's plane: it leaves the same place in the same direction,
- * bends the other way by `turn` radians in all, is as long, and has its bend as far along.
+ * bends the other way by `turn` radians in all, is `length` mm long as the body's is, and has its bend as far along.
  */
-export const sleeveLower = ({ raglan, parting, arriving }: RaglanHalf, turn: number): Cubic => {
+export const sleeveLower = ({ raglan, parting, arriving }: RaglanHalf, turn: number, length: number): Cubic => {
   const body = raglan[1];
   const from = body.from;
   const chord = angleOf(subtract(body.to, from));
   const aside = ((parting - chord) / (parting - arriving)) * turn;
-  const drawn = (length: number): Cubic => {
-    const to = add(from, scale(directionAt(parting + aside), length));
+  const drawn = (straight: number): Cubic => {
+    const to = add(from, scale(directionAt(parting + aside), straight));
     return cornered(from, parting, to, parting + turn, hollow) ?? cubic(from, from, to, to);
   };
   // Of one shape whatever its size, so its length is in proportion.
   const straight = distance(from, body.to);
-  return drawn((straight * pathLength([body])) / pathLength([drawn(straight)]));
+  return drawn((straight * length) / pathLength([drawn(straight)]));
 };

@@ -1,4 +1,4 @@
-import { angleOf, perpendicular, segmentTangentAt, tolerance } from '../geometry/index.ts';
+import { angleOf, perpendicular, segmentTangentAt } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { draftRaglan, type RaglanHalf } from './raglan.ts';
 import { draftRaglanSleeve, type RaglanSleeve, shoulderDart } from './raglan-sleeve.ts';
@@ -38,7 +38,11 @@ const tiltAt = (step: number): number => giving.tilt.middle + giving.tilt.by * M
 
 const dartAt = (step: number): number => Math.max(giving.dart.middle + giving.dart.by * step, giving.dart.least);
 
-const fine = tolerance.same;
+/** How finely the step is found: a thousandth of a mm of the underarm. */
+const fine = 1e-4;
+
+/** With less of a shoulder dart than this, radians, the sleeve's shoulders would lie over one another. */
+const leastDart = 2 * degree;
 
 interface Halves {
   readonly body: TeeBody;
@@ -102,7 +106,7 @@ export const settleSweatshirt = (plan: SweatshirtPlan): Result<SweatshirtDraft> 
 
 const finish = (plan: SweatshirtPlan, halves: Halves | null): Result<SweatshirtDraft> => {
   const sleeve = halves && draftRaglanSleeve(halves.front, halves.back, plan.sleeve);
-  return halves && sleeve
+  return halves && sleeve && sleeve.dart >= leastDart
     ? good({ plan, ...halves, sleeve })
     : bad('drafting.raglan-cannot-fit', {
         sleeve: { mm: Math.round(plan.sleeve.upperArm) },

@@ -4,12 +4,12 @@ import {
   applyToPath,
   applyToPoint,
   compose,
-  directionAt,
   distance,
   identity,
   lerp,
   line,
   mirrorX,
+  normalize,
   offsetPath,
   type Path,
   type Point,
@@ -51,64 +51,61 @@ const placeOn = (garment: Garment, which: Half): Transform => {
   );
 };
 
-/** The half of the sleeve that is seen, in the sleeve's plane: from the shoulder point round by the line over the arm. */
-const sleeveHalf = (
-  garment: Garment,
-  which: Half,
-): { readonly outline: Path; readonly neck: Path; readonly hem: Path } => {
-  const raglan = runOf(garment, 'sleeve', `raglan-${which}`);
+/** The half of the sleeve that is seen, on its half of the body: its outline, its neck, and its end from the line over the arm to the seam. */
+interface SeenSleeve {
+  readonly outline: Path;
+  readonly neck: Path;
+  readonly end: readonly [Point, Point];
+  /** Direction of the line over the arm. */
+  readonly down: Point;
+}
+
+/** As it lies sewn: along the body's raglan, then straight from the body's underarm. */
+const seenSleeve = (garment: Garment, which: Half): SeenSleeve => {
+  const place = placeOn(garment, which);
+  const raglan = runOf(garment, which, 'raglan');
   const under = runOf(garment, 'sleeve', `underarm-${which}`);
-  const neck = runOf(garment, 'sleeve', 'neck', which === 'front' ? 0 : 1);
-  const shoulder: Point = { x: 0, y: 0 };
-  if (which === 'front') {
-    const foot = pathStart(under);
-    const centre: Point = { x: 0, y: foot.y };
-    return {
-      outline: [
-        ...raglan,
-        ...neck,
-        line(pathEnd(neck), shoulder),
-        line(shoulder, centre),
-        line(centre, foot),
-        ...under,
-      ],
-      neck,
-      hem: [line(centre, foot)],
-    };
-  }
-  const foot = pathEnd(under);
-  const centre: Point = { x: 0, y: foot.y };
+  const run = runOf(garment, 'sleeve', 'neck', which === 'front' ? 0 : 1);
+  const neck = applyToPath(place, which === 'front' ? run : reversePath(run));
+  const foot = which === 'front' ? pathStart(under) : pathEnd(under);
+  const [shoulder, over, inside] = [{ x: 0, y: 0 }, { x: 0, y: foot.y }, foot].map((at) => applyToPoint(place, at)) as [
+    Point,
+    Point,
+    Point,
+  ];
   return {
     outline: [
-      ...raglan,
-      ...under,
-      line(foot, centre),
-      line(centre, shoulder),
-      line(shoulder, pathStart(neck)),
       ...neck,
+      line(pathEnd(neck), shoulder),
+      line(shoulder, over),
+      line(over, inside),
+      line(inside, pathEnd(raglan)),
+      ...reversePath(raglan),
     ],
-    neck: reversePath(neck),
-    hem: [line(centre, foot)],
+    neck,
+    end: [over, inside],
+    down: normalize(subtract(over, shoulder)),
   };
 };
 
-/** A band drawn in below an edge: as wide as it is finished, and as long as it is cut. */
-const below = (
+/** A band sewn to the end of a half: as wide as it is finished, drawn in to its share of the edge. */
+const bandBelow = (
   id: string,
-  edge: readonly [Point, Point],
-  width: number,
+  [from, to]: readonly [Point, Point],
+  down: Point,
   share: number,
   bothSides: boolean,
 ): SketchShape => {
-  const [from, to] = edge;
-  const down = scale(directionAt(angleOf(subtract(to, from)) + Math.PI / 2), width);
-  const sign = bothSides ? 1 : 1;
   const middle = lerp(from, to, 0.5);
-  const end = (at: Point): Point => add(add(middle, scale(subtract(at, middle), share)), scale(down, sign));
+  const end = (at: Point): Point => add(add(middle, scale(subtract(at, middle), share)), down);
+  const count = Math.floor(distance(from, to) / ribEvery);
   return {
     id,
     outline: [line(from, to), line(to, end(to)), line(end(to), end(from)), line(end(from), from)],
-    lines: ribs(from, to, end(from), end(to)),
+    lines: Array.from({ length: Math.max(count - 1, 0) }, (_, i): SketchLine => {
+      const at = lerp(from, to, (i + 1) / count);
+      return { kind: 'gathers', path: [line(at, end(at))] };
+    }),
     bothSides,
   };
 };
@@ -116,12 +113,20 @@ const below = (
 /** Every how many mm a rib is drawn on a band. */
 const ribEvery = 16;
 
-const ribs = (from: Point, to: Point, endFrom: Point, endTo: Point): readonly SketchLine[] => {
-  const count = Math.floor(distance(from, to) / ribEvery);
-  return Array.from({ length: Math.max(count - 1, 0) }, (_, i): SketchLine => {
-    const at = (i + 1) / count;
-    return { kind: 'gathers', path: [line(lerp(from, to, at), lerp(endFrom, endTo, at))] };
-  });
+/** A sleeve's hem is stitched this far up, mm. */
+const hemUp = 22;
+
+/** The band inside the neckline, both halves in one. */
+const neckBand = (garment: Garment, which: Half, sleeveNeck: Path): SketchShape => {
+  const neck: Path = [...runOf(garment, which, 'neck'), ...sleeveNeck];
+  const inner = offsetPath(neck, bands.neck.width);
+  const half: Path = [...inner, line(pathEnd(inner), pathEnd(neck)), ...reversePath(neck)];
+  return {
+    id: `neck-${which}`,
+    outline: [...half, ...applyToPath(mirrorX(), reversePath(half))],
+    lines: [],
+    bothSides: false,
+  };
 };
 
 const face = (
@@ -130,50 +135,24 @@ const face = (
   view: SweatshirtView,
   lines: readonly SketchLine[],
 ): readonly SketchShape[] => {
-  const place = placeOn(garment, which);
-  const half = sleeveHalf(garment, which);
-  const [hemFrom, hemTo] = [pathStart(half.hem), pathEnd(half.hem)];
+  const { outline, neck, end, down } = seenSleeve(garment, which);
   const cuffed = view !== 'three-quarter';
-  const up = 22;
-  const sleeve: SketchShape = {
-    id: `sleeve-${which}`,
-    outline: applyToPath(place, half.outline),
-    lines: cuffed
-      ? []
-      : [
-          {
-            kind: 'stitching',
-            path: applyToPath(place, [line({ ...hemFrom, y: hemFrom.y - up }, { x: hemTo.x * 1.02, y: hemTo.y - up })]),
-          },
-        ],
-    bothSides: true,
-  };
-  // Seen folded, a cuff lies centred on the sleeve's end; the band of the neck stands inside the neckline.
-  const ends: readonly [Point, Point] = [applyToPoint(place, hemTo), applyToPoint(place, hemFrom)];
-  const downwards = which === 'front' ? ends : ends;
-  const cuff = cuffed ? [below(`cuff-${which}`, [downwards[1], downwards[0]], bands.cuff.width, 0.86, true)] : [];
-  const hem = runOf(garment, which, 'hem');
-  const wide = pathStart(hem);
-  const hemBand = below(
-    `hem-${which}`,
-    [
-      { x: wide.x, y: wide.y },
-      { x: -wide.x, y: wide.y },
-    ],
-    -bands.hem.width,
-    0.94,
-    false,
-  );
-  const neck: Path = [...runOf(garment, which, 'neck'), ...applyToPath(place, half.neck)];
-  const inner = offsetPath(neck, bands.neck.width);
-  const halfBand: Path = [...inner, line(pathEnd(inner), pathEnd(neck)), ...reversePath(neck)];
-  const band: SketchShape = {
-    id: `neck-${which}`,
-    outline: [...halfBand, ...applyToPath(mirrorX(), reversePath(halfBand))],
-    lines: [],
-    bothSides: false,
-  };
-  return [...cuff, sleeve, hemBand, pieceShape(garment, which, { lines }), band];
+  const up = scale(down, -hemUp);
+  const stitching: SketchLine = { kind: 'stitching', path: [line(add(end[0], up), add(end[1], up))] };
+  const side = pathStart(runOf(garment, which, 'hem'));
+  return [
+    { id: `sleeve-${which}`, outline, lines: cuffed ? [] : [stitching], bothSides: true },
+    ...(cuffed ? [bandBelow(`cuff-${which}`, end, scale(down, bands.cuff.width), bands.cuff.share, true)] : []),
+    bandBelow(`hem-${which}`, [{ x: -side.x, y: side.y }, side], { x: 0, y: bands.hem.width }, bands.hem.share, false),
+    pieceShape(garment, which, { lines }),
+    neckBand(garment, which, neck),
+  ];
+};
+
+/** The pocket's opening is hemmed: a row inside it. The opening is the second straight of the placement. */
+const openingStitch = (placement: Path): readonly SketchLine[] => {
+  const opening = placement[1];
+  return opening ? [{ kind: 'stitching', path: applyToPath(translation({ x: -18, y: 0 }), [opening]) }] : [];
 };
 
 /**
@@ -182,7 +161,9 @@ const face = (
  */
 export const sweatshirtSketch = (garment: Garment, view: SweatshirtView): FlatSketch => {
   const placement = pieceOf(garment, 'front').lines.find(({ id }) => id === 'pocket');
-  const pocket: readonly SketchLine[] = placement ? [{ kind: 'seam', path: placement.path }] : [];
+  const pocket: readonly SketchLine[] = placement
+    ? [{ kind: 'seam', path: placement.path }, ...openingStitch(placement.path)]
+    : [];
   const back = face(garment, 'back', view, []);
   const inside = back.slice(-2).map((shape) => ({ ...shape, id: `${shape.id}-inside`, inside: true, lines: [] }));
   return { front: [...inside, ...face(garment, 'front', view, pocket)], back };
