@@ -1,11 +1,12 @@
 import { blouse } from './blouse.ts';
+import { raincoat } from './raincoat.ts';
 import { skirt } from './skirt.ts';
 import { sweatshirt, sweatshirtMen } from './sweatshirt.ts';
 import { tee, teeMen } from './tee.ts';
 import type { HousePattern } from './types.ts';
 
 /** Every pattern of our own. */
-export const housePatterns: readonly HousePattern[] = [blouse, tee, teeMen, sweatshirt, sweatshirtMen, skirt];
+export const housePatterns: readonly HousePattern[] = [blouse, tee, teeMen, sweatshirt, sweatshirtMen, skirt, raincoat];
 
 /** The house pattern of that id; undefined where there is none. */
 export const housePattern = (id: string): HousePattern | undefined =>

@@ -8,11 +8,13 @@ import {
   type Path,
   type Point,
   scale,
+  tolerance,
 } from '../geometry/index.ts';
 import { draftArmhole } from './armhole.ts';
 import { draftNeckline } from './neckline.ts';
 import { bustBelow, type RaincoatPlan } from './raincoat-plan.ts';
-import { settle } from './solve.ts';
+import { fallingCurve } from './side-seam.ts';
+import { settle, solveBetween } from './solve.ts';
 
 /** Front or back of the coat: half of it, its centre along x = 0. */
 export interface RaincoatHalf {
@@ -22,7 +24,7 @@ export interface RaincoatHalf {
   readonly armhole: Path;
   /** The narrowest place of the armhole. */
   readonly across: Point;
-  readonly side: Line;
+  readonly side: Cubic;
   /** From the side to the centre. */
   readonly hem: Cubic;
 }
@@ -34,24 +36,41 @@ export interface RaincoatBody {
   readonly depth: number;
 }
 
-/** How far the side slants outward for each mm down, for a depth of armhole. */
-export const slantOf = (plan: RaincoatPlan, depth: number): number =>
-  (plan.hipQuarter - plan.bustQuarter) / (plan.hipLevel - depth - bustBelow);
+/** Of the side's mean slant between bust and hip, how much it has at the bust: it falls nearly along the grain there and swings out below. */
+const slantAtBust = 0.8;
 
-/** The straight side seam of an A-line, through the widths at bust and hip: where it passes at a height. */
-export const sideX = (plan: RaincoatPlan, depth: number, y: number): number =>
-  plan.bustQuarter + slantOf(plan, depth) * (y - depth - bustBelow);
+/** How far the side slants outward for each mm down, at a height, for a depth of armhole. */
+export const slantAt = (plan: RaincoatPlan, depth: number, y: number): number => {
+  const bust = depth + bustBelow;
+  const mean = (plan.hipQuarter - plan.bustQuarter) / (plan.hipLevel - bust);
+  return mean * (slantAtBust + (2 * (1 - slantAtBust) * (y - bust)) / (plan.hipLevel - bust));
+};
+
+/** The side seam of an A-line, a shallow parabola through the widths at bust and hip: where it passes at a height. */
+export const sideX = (plan: RaincoatPlan, depth: number, y: number): number => {
+  const bust = depth + bustBelow;
+  // A parabola's mean slant between two heights is that at the middle of them.
+  return plan.bustQuarter + slantAt(plan, depth, (y + bust) / 2) * (y - bust);
+};
+
+/** The side seam from the underarm down to a height. */
+export const sideSeam = (plan: RaincoatPlan, depth: number, to: number): Cubic =>
+  fallingCurve(
+    { x: sideX(plan, depth, depth), y: depth },
+    { x: sideX(plan, depth, to), y: to },
+    slantAt(plan, depth, depth),
+    slantAt(plan, depth, to),
+  );
 
 /**
  * A level hem of an A-line from its side to its centre, at a height on the centre: square to both, so it hangs level and
  * runs on round the body. It rises to the side by width · tan(θ/2), as an arc that turns by the slant θ does.
  */
 export const levelHem = (plan: RaincoatPlan, depth: number, level: number): Cubic => {
-  const flare = slantOf(plan, depth);
-  const slant = Math.atan(flare);
-  const half = Math.tan(slant / 2);
-  const y = (level - half * sideX(plan, depth, 0)) / (1 + half * flare);
+  const risen = (y: number): number => sideX(plan, depth, y) * Math.tan(Math.atan(slantAt(plan, depth, y)) / 2);
+  const y = solveBetween((tried) => tried + risen(tried) - level, plan.waistLevel, level, tolerance.same) ?? level;
   const side: Point = { x: sideX(plan, depth, y), y };
+  const slant = Math.atan(slantAt(plan, depth, y));
   const handle = side.x / 3;
   return cubic(
     side,
@@ -81,7 +100,7 @@ const armholes = {
  * 2. Necklines a fifth of the neck's base wide and opened for a jumper; they run on over the shoulder.
  * 3. Shoulders run on past the shoulder point, down the arm. Where the coat is narrow for its shoulders they run on less.
  * 4. Armholes from there to the underarm, hardly hollowed, the front a little more.
- * 5. Both side seams are the one straight line, and both hems square to it and to the centre.
+ * 5. Both side seams are the one curve, and both hems square to it and to the centre.
  *
  * Children's block with a dropped shoulder, as taught in manuals of metric pattern cutting for children.
  */
@@ -113,12 +132,12 @@ export const draftRaincoatBody = (plan: RaincoatPlan, depth: number): RaincoatBo
         shoulderDirection: slope,
         across,
         underarm,
-        underarmDirection: -Math.atan(slantOf(plan, depth)),
+        underarmDirection: -Math.atan(slantAt(plan, depth, depth)),
         hollow,
         level,
       }),
       across,
-      side: line(underarm, hem.from),
+      side: sideSeam(plan, depth, hem.from.y),
       hem,
     };
   };

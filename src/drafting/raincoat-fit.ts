@@ -1,5 +1,5 @@
 import { type Cubic, distance, pathLength } from '../geometry/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { draftRaincoatBody, type RaincoatBody } from './raincoat-body.ts';
 import { draftHood, type RaincoatHood } from './raincoat-hood.ts';
 import type { RaincoatPlan } from './raincoat-plan.ts';
@@ -34,11 +34,21 @@ export const flatHeadEase = { front: 1.5, back: 2, least: 0, most: 5 } as const;
 /** Where the upper arm is measured, below the underarm line, mm. */
 const armBelow = 15;
 
+/** A sleeve this short below the underarm, mm, is no long sleeve: there is no room for its hem to turn back. */
+const leastBelow = 100;
+
+/** What the sleeve narrows at each seam, at most, for each mm below the underarm. */
+const mostTaper = 0.17;
+
 const draftSleeve = (plan: RaincoatPlan, body: RaincoatBody, capGuess: number): Result<RaincoatSleeve> => {
   const below = plan.sleeve.reach - distance(body.back.shoulder.from, body.back.shoulder.to) - capGuess;
-  const taper = taperFor(plan.sleeve.upperArm, plan.sleeve.hem, armBelow, below);
+  if (below < leastBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(plan.sleeve.arm) } });
+  const wished = taperFor(plan.sleeve.upperArm, plan.sleeve.hem, armBelow, below);
+  // A short thick arm's sleeve narrows less, or its seam would slant too steeply for a low cap and for a hem turned back.
+  const taper = Math.min(wished, mostTaper * below);
+  const hem = plan.sleeve.upperArm - ((plan.sleeve.upperArm - plan.sleeve.hem) * taper) / wished;
   const fitted = fitCap({
-    width: plan.sleeve.hem + 2 * taper,
+    width: hem + 2 * taper,
     frontLength: pathLength(body.front.armhole) + flatHeadEase.front,
     backLength: pathLength(body.back.armhole) + flatHeadEase.back,
     rise: riseOf(taper, below),
@@ -63,7 +73,7 @@ const draftSleeve = (plan: RaincoatPlan, body: RaincoatBody, capGuess: number): 
 const capShares = { low: 0.36, clear: 0.42, high: 0.5 } as const;
 
 /** How far the underarm may be lowered or raised, and the sleeve widened, to bring the cap there, mm. */
-const room = { lower: 45, raise: 14, wider: 90 } as const;
+const room = { lower: 45, raise: 14, wider: 90, aboveWaist: 30 } as const;
 
 /** How finely depth and width are found, mm. */
 const fine = 0.01;
@@ -98,7 +108,8 @@ const suited = (plan: RaincoatPlan): { readonly plan: RaincoatPlan; readonly dep
   if (share >= capShares.low && share <= capShares.high) return { plan, depth: plan.armholeDepth };
   const short = share < capShares.low;
   const aim = short ? capShares.clear : capShares.high;
-  const furthest = short ? plan.armholeDepth + room.lower : plan.armholeDepth - room.raise;
+  const lowest = Math.min(plan.armholeDepth + room.lower, plan.waistLevel - room.aboveWaist);
+  const furthest = short ? Math.max(lowest, plan.armholeDepth) : plan.armholeDepth - room.raise;
   const depth = solveBetween((tried) => setIn(plan, tried).share - aim, plan.armholeDepth, furthest, fine);
   if (depth !== null) return { plan, depth };
   if (short || !plan.sleeve.mayWiden) return { plan, depth: furthest };

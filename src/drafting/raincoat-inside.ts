@@ -2,7 +2,6 @@ import {
   add,
   type Cubic,
   cubic,
-  type Line,
   line,
   type Path,
   type Point,
@@ -21,12 +20,24 @@ import {
 import type { Piece } from '../pattern/index.ts';
 import { raincoatWords } from '../words/index.ts';
 import { draftFacingEdge } from './neckline.ts';
-import { allowances, closeRuns, edge, edgeRun, landmark, lengthenLine, lining, shell, straightRun } from './pieces.ts';
-import { levelHem, type RaincoatHalf, sideX } from './raincoat-body.ts';
+import {
+  allowances,
+  closeRuns,
+  edge,
+  edgeRun,
+  landmark,
+  lengthenLine,
+  level,
+  lining,
+  shell,
+  straightRun,
+} from './pieces.ts';
+import { levelHem, type RaincoatHalf, sideSeam, sideX } from './raincoat-body.ts';
 import type { RaincoatDraft } from './raincoat-fit.ts';
-import { backNeckParts, lengthenLevels, notchShare } from './raincoat-pieces.ts';
+import { backNeckParts, lengthenLevels, notchShare, sleeveLine } from './raincoat-pieces.ts';
 import { parameterAtHeight } from './side-seam.ts';
 import { solveBetween } from './solve.ts';
+import { seamAt } from './tapered-sleeve.ts';
 
 /** What lies inside the coat: facings copied from its own edges, and the lining, which is the coat less its facings. */
 
@@ -105,7 +116,7 @@ export const frontFacing = (draft: RaincoatDraft): Piece => {
       from: { x: 0.5 * inner.foot.x, y: body.depth },
       to: { x: 0.5 * inner.foot.x, y: plan.hemLevel - 40 },
     },
-    levels: [],
+    levels: [level('waist', { x: 0, y: plan.waistLevel }, { x: inner.foot.x, y: plan.waistLevel })],
     landmarks: [landmark('centre-neck', pathStart(neck)), landmark('neck-point', shoulder.from)],
     lines: (
       [
@@ -166,12 +177,17 @@ const liningEdges = (ids: readonly string[]) =>
         : edge(id, 'seam', id === 'facing' ? allowances.neck : allowances.seam),
   );
 
-/** Side and armhole of the lining: the coat's own, its side ended at the lining's hem. */
-const liningSide = (half: RaincoatHalf, hem: Cubic): Line => line(half.side.from, hem.from);
+/** The lining's side: the coat's own, ended at the lining's hem. */
+const liningSide = ({ plan, body }: RaincoatDraft, hem: Cubic): Cubic => sideSeam(plan, body.depth, hem.from.y);
 
-const liningNotches = (draft: RaincoatDraft, which: 'front' | 'back', side: Line): Piece['notches'] => [
+const liningNotches = (draft: RaincoatDraft, which: 'front' | 'back', side: Cubic): Piece['notches'] => [
   { id: `armhole-${which}`, edge: 'armhole', at: 1 - notchShare, strokes: which === 'front' ? 1 : 2 },
-  { id: 'waist', edge: 'side', at: parameterAtHeight(side, draft.plan.waistLevel), strokes: 1 },
+  {
+    id: 'waist',
+    edge: 'side',
+    at: pathLength([sideSeam(draft.plan, draft.body.depth, draft.plan.waistLevel)]) / pathLength([side]),
+    strokes: 1,
+  },
 ];
 
 const liningLines = ({ plan, body }: RaincoatDraft, from: (y: number) => number): Piece['lines'] => {
@@ -184,6 +200,10 @@ const liningLines = ({ plan, body }: RaincoatDraft, from: (y: number) => number)
   ).map(([id, y]) => lengthenLine(id, { x: from(y), y }, { x: sideX(plan, body.depth, y), y }));
 };
 
+/** The waist across the lining, from its facing's edge or the centre's pleat to the side. */
+const waistFrom = ({ plan, body }: RaincoatDraft, x: number) =>
+  level('waist', { x, y: plan.waistLevel }, { x: sideX(plan, body.depth, plan.waistLevel), y: plan.waistLevel });
+
 export const liningFront = (draft: RaincoatDraft): Piece => {
   const { plan, body } = draft;
   const half = body.front;
@@ -191,7 +211,7 @@ export const liningFront = (draft: RaincoatDraft): Piece => {
   const inner = innerFront(draft, half.hem);
   const [fromSide] = splitSegment(hem, hemAt(hem, inner.foot.x));
   const foot: Point = { x: inner.foot.x, y: fromSide.to.y };
-  const side = liningSide(half, hem);
+  const side = liningSide(draft, hem);
   return {
     id: 'lining-front',
     name: names['lining-front'],
@@ -211,7 +231,7 @@ export const liningFront = (draft: RaincoatDraft): Piece => {
       from: { x: 0.66 * plan.bustQuarter, y: body.depth + 20 },
       to: { x: 0.66 * plan.bustQuarter, y: plan.hemLevel - 60 },
     },
-    levels: [],
+    levels: [waistFrom(draft, inner.foot.x)],
     landmarks: [landmark('shoulder-point', half.shoulder.to), landmark('underarm', half.side.from)],
     lines: liningLines(draft, () => inner.foot.x),
   };
@@ -224,7 +244,7 @@ export const liningBack = (draft: RaincoatDraft): Piece => {
   const outer = outerBack(draft);
   const fold = -liningPleat;
   const top = pathEnd(outer);
-  const side = liningSide(half, hem);
+  const side = liningSide(draft, hem);
   return {
     id: 'lining-back',
     name: names['lining-back'],
@@ -248,7 +268,7 @@ export const liningBack = (draft: RaincoatDraft): Piece => {
       from: { x: 0.66 * plan.bustQuarter, y: body.depth + 20 },
       to: { x: 0.66 * plan.bustQuarter, y: plan.hemLevel - 60 },
     },
-    levels: [],
+    levels: [waistFrom(draft, 0)],
     landmarks: [landmark('shoulder-point', half.shoulder.to), landmark('underarm', half.side.from)],
     lines: [
       { id: 'pleat', kind: 'stitching', path: [line(top, { x: 0, y: top.y + 60 })] },
@@ -260,8 +280,9 @@ export const liningBack = (draft: RaincoatDraft): Piece => {
 /** The sleeve's lining: the sleeve, shorter; it is caught to the deep hem that is turned back inside, and so lets down with it. */
 export const liningSleeve = ({ sleeve, body }: RaincoatDraft): Piece => {
   const { cap, hemLevel } = sleeve;
-  const level = hemLevel - liningShorter;
-  const shorter = (seam: Cubic): Cubic => splitSegment(seam, parameterAtHeight(seam, level))[0] as Cubic;
+  const bottom = hemLevel - liningShorter;
+  const lengthenAt = sleeveLine * hemLevel;
+  const shorter = (seam: Cubic): Cubic => splitSegment(seam, parameterAtHeight(seam, bottom))[0] as Cubic;
   const [front, back] = [shorter(sleeve.front), shorter(sleeve.back)];
   const notch = (half: RaincoatHalf): number => notchShare * pathLength(half.armhole);
   return {
@@ -282,13 +303,13 @@ export const liningSleeve = ({ sleeve, body }: RaincoatDraft): Piece => {
       { id: 'cap-front', edge: 'cap-front', at: notch(body.front) / pathLength(cap.front), strokes: 1 },
       { id: 'cap-back', edge: 'cap-back', at: 1 - notch(body.back) / pathLength(cap.back), strokes: 2 },
     ],
-    grain: { from: { x: 0, y: -0.5 * cap.height }, to: { x: 0, y: level - 20 } },
+    grain: { from: { x: 0, y: -0.5 * cap.height }, to: { x: 0, y: bottom - 20 } },
     levels: [],
     landmarks: [
       landmark('cap-top', pathEnd(cap.front)),
       landmark('underarm-front', pathStart(cap.front)),
       landmark('underarm-back', pathEnd(cap.back)),
     ],
-    lines: [],
+    lines: [lengthenLine('sleeve', seamAt(sleeve.front, lengthenAt), seamAt(sleeve.back, lengthenAt))],
   };
 };

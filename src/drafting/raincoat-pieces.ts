@@ -23,7 +23,7 @@ import {
   shell,
   straightRun,
 } from './pieces.ts';
-import { type RaincoatBody, type RaincoatHalf, sideX } from './raincoat-body.ts';
+import { type RaincoatBody, type RaincoatHalf, sideSeam, sideX } from './raincoat-body.ts';
 import type { RaincoatDraft, RaincoatSleeve } from './raincoat-fit.ts';
 import { bustBelow, type RaincoatPlan } from './raincoat-plan.ts';
 import { pocketPlace } from './raincoat-pocket.ts';
@@ -73,7 +73,7 @@ const bodyPiece = (draft: RaincoatDraft, which: 'front' | 'back'): Piece => {
   const onSide = (y: number): Point => ({ x: sideX(plan, body.depth, y), y });
   const lengthen = lengthenLevels(plan, body);
   const [middle, rest] = backNeckParts(draft);
-  const sideAt = (y: number): number => (y - half.side.from.y) / (half.side.to.y - half.side.from.y);
+  const sideAt = (y: number): number => pathLength([sideSeam(plan, body.depth, y)]) / pathLength([half.side]);
   return {
     id: which,
     name: names[which],
@@ -147,8 +147,8 @@ export const raincoatFront = (draft: RaincoatDraft): Piece => bodyPiece(draft, '
 
 export const raincoatBack = (draft: RaincoatDraft): Piece => bodyPiece(draft, 'back');
 
-/** Where the sleeve may be lengthened, of the way from underarm line to hem: above the elbow, clear of the deep hem. */
-const sleeveLine = 0.42;
+/** Where the sleeve may be lengthened, as a share of the way from underarm line to hem: above the elbow, clear of the deep hem. */
+export const sleeveLine = 0.42;
 
 /** The sleeve, cut as a mirrored pair: the left one, seen from outside, its front to the left. */
 export const raincoatSleeve = (sleeve: RaincoatSleeve, body: RaincoatBody): Piece => {
@@ -200,6 +200,12 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
   const length = plan.hemLevel - pathStart(body.front.neck).y;
   const at = (x: number, y: number): Point => ({ x, y });
   const [fold, width] = [placketWidth, 2 * placketWidth];
+  /** A level of the coat across the strip, whose lower end lies at the hem's. */
+  const across = (y: number): readonly [Point, Point] => [
+    at(0, y - plan.hemLevel + length),
+    at(width, y - plan.hemLevel + length),
+  ];
+  const lengthen = lengthenLevels(plan, body);
   return {
     id: 'placket',
     name: names.placket,
@@ -226,20 +232,12 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
       },
     ],
     grain: { from: at(0.5 * fold, 30), to: at(0.5 * fold, length - 30) },
-    levels: [],
+    levels: [level('waist', ...across(plan.waistLevel))],
     landmarks: [],
     lines: [
       { id: 'fold', kind: 'fold', path: [line(at(fold, 0), at(fold, length))] },
-      lengthenLine(
-        'below-waist',
-        at(0, lengthenLevels(plan, body).below - plan.hemLevel + length),
-        at(width, lengthenLevels(plan, body).below - plan.hemLevel + length),
-      ),
-      lengthenLine(
-        'above-waist',
-        at(0, lengthenLevels(plan, body).above - plan.hemLevel + length),
-        at(width, lengthenLevels(plan, body).above - plan.hemLevel + length),
-      ),
+      lengthenLine('above-waist', ...across(lengthen.above)),
+      lengthenLine('below-waist', ...across(lengthen.below)),
       studLine(length),
     ],
   };

@@ -70,6 +70,8 @@ export interface RaincoatPlan {
   readonly sleeve: {
     readonly upperArm: number;
     readonly hem: number;
+    /** The body's own arm. */
+    readonly arm: number;
     /** Neck point to hem, over the shoulder. */
     readonly reach: number;
     /** Whether it may be cut wider than the design's ease to suit the armhole: not where an ease was asked for. */
@@ -95,8 +97,8 @@ const easeRanges = {
   'upper-arm': [70, 240],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;
 
-/** The side slants outward by this much for each mm down: six to seven degrees, an A-line that a stride opens. */
-const flares = { design: 0.115, least: 0.03, most: 0.26 } as const;
+/** Between bust and hip the side slants outward by this much for each mm down: six degrees, an A-line that a stride opens. */
+const flares = { design: 0.108, least: 0.03, most: 0.24 } as const;
 
 /** Least ease at the hip, where the child sits on a wet step with a jumper pulled down. */
 const leastHipEase = 120;
@@ -185,6 +187,7 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
       hem: Math.min(Math.max(body.handGirth + 50, 0.75 * arm), arm - 30),
       // Over the wrist bone with the arm forward, as the coat is worn over thick sleeves.
       reach: body.shoulderLength + body.armLength + 10,
+      arm: body.armLength,
       mayWiden: asked.value['upper-arm'] === undefined,
     },
     hood: {

@@ -51,7 +51,7 @@ export const raincoatHoodShape: readonly ShapeCheck[] = [
     'The strip’s breadth at the visor over the girth of the head: nearly the head’s breadth, which is 0.27',
     children,
     'share',
-    [0.18, 0.26],
+    [0.19, 0.26],
     (garment, body) => (2 * landmarkIn(garment, 'hood-centre', 'visor').x) / (body.headGirth ?? 0),
   ),
   check(

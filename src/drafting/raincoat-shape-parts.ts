@@ -1,9 +1,10 @@
-import { pathBounds } from '../geometry/index.ts';
+import { pathBounds, segmentPointAt } from '../geometry/index.ts';
 import { edgeLength, type Garment, pieceOf, walkAll } from '../pattern/index.ts';
 import { placketWidth } from './raincoat-pieces.ts';
 import type { ShapeCheck } from './shape-check.ts';
 import { landmarkIn, runOf } from './shape-garment.ts';
 import { check, smooth, sources, square } from './shape-rules.ts';
+import { parameterAtHeight } from './side-seam.ts';
 
 const { children, sewing, truing } = sources;
 
@@ -13,11 +14,10 @@ const linesOf = (garment: Garment, piece: string, id: string) => {
   return pathBounds(found.path);
 };
 
-/** Where the straight side seam passes at a height. */
+/** Where the side seam passes at a height. */
 const sideAt = (garment: Garment, y: number): number => {
   const side = runOf(garment, 'front', 'side')[0];
-  if (!side) return Number.NaN;
-  return side.from.x + ((side.to.x - side.from.x) * (y - side.from.y)) / (side.to.y - side.from.y);
+  return side ? segmentPointAt(side, parameterAtHeight(side, y)).x : Number.NaN;
 };
 
 export const raincoatPartsShape: readonly ShapeCheck[] = [

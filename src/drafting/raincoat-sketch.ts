@@ -41,7 +41,7 @@ const hoodFrame = (garment: Garment, half: 'front' | 'back') => {
   const strip = landmarkIn(garment, 'hood-centre', 'visor').x;
   const height = landmarkIn(garment, 'hood-side', 'neck-point').y - landmarkIn(garment, 'hood-side', 'crown').y;
   const depth = landmarkIn(garment, 'hood-side', 'hood-back').x - landmarkIn(garment, 'hood-side', 'visor').x;
-  return { neck, strip, top: { x: 0, y: neck.y - 0.96 * height }, breadth: 0.52 * strip + 0.32 * depth, height };
+  return { neck, strip, top: { x: 0, y: neck.y - 0.9 * height }, breadth: 0.56 * strip + 0.35 * depth, height };
 };
 
 /** The hood's right half from the neck point up to the crown at the centre. */
@@ -49,7 +49,7 @@ const silhouette = (garment: Garment, half: 'front' | 'back'): Path => {
   const { neck, top, breadth, height } = hoodFrame(garment, half);
   const widest: Point = { x: breadth, y: top.y + 0.42 * height };
   return [
-    cubic(neck, { x: neck.x + 4, y: neck.y - 0.16 * height }, { x: breadth, y: widest.y + 0.24 * height }, widest),
+    cubic(neck, { x: neck.x + 12, y: neck.y - 0.14 * height }, { x: breadth, y: widest.y + 0.26 * height }, widest),
     cubic(widest, { x: breadth, y: widest.y - 0.26 * height }, { x: 0.55 * breadth, y: top.y }, top),
   ];
 };
@@ -69,7 +69,6 @@ const face = (garment: Garment): Path => {
 const hoodFront = (garment: Garment): readonly SketchShape[] => {
   const { strip, top, height, breadth } = hoodFrame(garment, 'front');
   const opening = face(garment);
-  const hole = bothWays(reversePath(opening));
   const front = runOf(garment, 'front', 'neck');
   const outer = [...front, ...silhouette(garment, 'front')];
   const seam: Path = [
@@ -80,7 +79,7 @@ const hoodFront = (garment: Garment): readonly SketchShape[] => {
       { x: 0.66 * strip, y: top.y + 0.022 * height * (strip / breadth) + 3 },
     ),
   ];
-  const hem = offsetPath(opening, topstitch + 6);
+  const hem = offsetPath(opening, -(topstitch + 6));
   const lines: readonly SketchLine[] = [
     { kind: 'seam', path: seam },
     { kind: 'seam', path: applyToPath(mirrorX(0), seam) },
@@ -88,14 +87,13 @@ const hoodFront = (garment: Garment): readonly SketchShape[] => {
     { kind: 'stitching', path: applyToPath(mirrorX(0), hem) },
   ];
   return [
-    { id: 'hood-inside', outline: bothWays(reversePath(opening)), lines: [], bothSides: false, inside: true },
     {
       id: 'hood',
-      // Round the outside one way and round the face the other, so that the face is left open.
-      outline: [...outer, ...applyToPath(mirrorX(0), reversePath(outer)), ...reversePath(hole)],
+      outline: [...outer, ...applyToPath(mirrorX(0), reversePath(outer))],
       lines,
       bothSides: false,
     },
+    { id: 'hood-inside', outline: bothWays(reversePath(opening)), lines: [], bothSides: false, inside: true },
   ];
 };
 

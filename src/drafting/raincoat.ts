@@ -34,7 +34,7 @@ const piecesOf = (draft: RaincoatDraft, isLined: boolean): readonly Piece[] => [
 /**
  * Drafts the raincoat for one child. See `planRaincoat`, `draftRaincoatBody` and `draftHood` for the construction.
  * Problems: `body.impossible`, `body.not-a-childs-stature`, `drafting.no-measure`, `drafting.levels-too-close`,
- * `drafting.cap-cannot-fit`, `drafting.hood-cannot-fit`, `drafting.measures-contradict`, and those of the ease asked for.
+ * `drafting.arm-too-short`, `drafting.cap-cannot-fit`, `drafting.hood-cannot-fit`, `drafting.measures-contradict`, and those of the ease asked for.
  */
 const draftRaincoat = (body: Measures, view: string, ease: EaseByLevel): Result<Drafted> => {
   const plan = planRaincoat(body, ease);
