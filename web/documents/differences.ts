@@ -11,7 +11,7 @@ type Leaves = ReadonlyMap<string, { readonly path: readonly string[]; readonly v
 const nameOf = (item: unknown, index: number): string => {
   if (typeof item !== 'object' || item === null) return String(index + 1);
   const named = item as Readonly<Record<string, unknown>>;
-  for (const key of ['measure', 'date', 'alteration', 'name', 'id']) {
+  for (const key of ['measure', 'date', 'alteration', 'name', 'label', 'id']) {
     const value = named[key];
     if (typeof value === 'string' && value !== '') return value;
   }

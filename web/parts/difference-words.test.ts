@@ -43,3 +43,17 @@ it('tells of an alteration, a cloth and what one side lacks in words', () => {
     'Full bust, amount | 1.5 cm | 2.0 cm',
   ]);
 });
+
+it('tells of an envelope’s figures by their rows, and of what else she has by name', () => {
+  const envelope = (bust: number, cloth: number, where: string) => ({
+    body: [{ measure: 'bustGirth', figures: [800, bust] }],
+    finished: [{ of: 'hip', label: 'Hip', view: 'A', figures: [1000, null] }],
+    clothNeeded: [{ view: 'A', layer: 'shell', width: 1143, nap: 'either', figures: [cloth] }],
+    owned: { where },
+  });
+  expect(plain('cm', envelope(840, 2000, 'tin'), envelope(850, 2100, 'drawer'))).toEqual([
+    'Body chart, Bust girth, figure, 2 | 84.0 cm | 85.0 cm',
+    'Cloth needed, row, 1, figure, 1 | 2.0 m | 2.1 m',
+    'Where it lies | tin | drawer',
+  ]);
+});

@@ -1,4 +1,4 @@
-import { bodyWords, webWords } from '../../src/words/index.ts';
+import { bodyWords, envelopePageWords, webWords } from '../../src/words/index.ts';
 import type { Say } from '../app/settings.tsx';
 import type { Difference } from '../documents/differences.ts';
 import { alterationName, choiceName } from '../makes/alteration-words.ts';
@@ -24,7 +24,7 @@ const stepName = (part: string): string => part.replace(/^[a-z-]+/, alterationNa
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Parts of a document that only hold others together: nobody calls them anything. */
-const silent = new Set(['sets', 'readings', 'steps', 'params', 'mm', 'page']);
+const silent = new Set(['sets', 'readings', 'steps', 'params', 'mm', 'page', 'owned']);
 
 /** What is told by the row of its length, or by the row of what it belongs to. */
 const toldElsewhere = (path: readonly string[]): boolean => {
@@ -34,32 +34,44 @@ const toldElsewhere = (path: readonly string[]): boolean => {
   return last === 'id';
 };
 
+/** What a field is called on the page of its document; what she owns of a pattern has names of its own. */
+const fieldName = (path: readonly string[], part: string): string | undefined => {
+  const lists = [words.fields, envelopePageWords.fields];
+  const found = (path[0] === 'owned' ? lists.toReversed() : lists).map((list) => wordIn(list, part));
+  return found.find((name) => name !== undefined);
+};
+
 /** What differs, by the names it has on the page: “Bust girth on 14 March 2026”. */
 const nameOf = (path: readonly string[], say: Say): string => {
   const day = path.find(isDay);
   const names = path
     .filter((part) => !silent.has(part) && !isDay(part))
     .map((part, place) =>
-      path[0] === 'steps' && place === 0 ? stepName(part) : (measureName(part) ?? wordIn(words.fields, part) ?? part),
+      path[0] === 'steps' && place === 0 ? stepName(part) : (measureName(part) ?? fieldName(path, part) ?? part),
     );
   const name = capital(names.join(', '));
   return day ? say.words(words.onDay, { what: name, day: say.date(day.slice(0, 10)) }) : name;
 };
 
-const lengths = new Set(['mm', 'amount', 'gap', 'width', 'length']);
+const lengths = new Set([
+  ...['mm', 'amount', 'gap', 'width', 'length'],
+  ...['allowance', 'draftedCup', 'draftedStature', 'allowances', 'takenOut'],
+]);
 const shares = new Set(['stretchAcross', 'stretchAlong', 'shrinkAlong', 'shrinkAcross']);
 
 const sayValue = (path: readonly string[], value: string | null, say: Say, called: (id: string) => string): string => {
   const last = path.at(-1) ?? '';
   if (value === null || value === '') return words.nothing;
   const number = Number(value);
+  if (path.includes('figures') && Number.isFinite(number))
+    return say.length(number, { purpose: path[0] === 'clothNeeded' ? 'cloth' : 'measure' });
   if (lengths.has(last) && Number.isFinite(number))
     return say.length(number, { purpose: last === 'length' ? 'cloth' : last === 'amount' ? 'amount' : 'measure' });
   if (shares.has(last) && Number.isFinite(number)) return `${Math.round(number * 1000) / 10}\u00a0%`;
   if (last === 'on') return value === 'true' ? webWords.make.alterations.on : webWords.make.alterations.off;
   if (value === 'true' || value === 'false') return value === 'true' ? words.yes : words.no;
   if (last === 'date') return say.date(value);
-  if (last === 'where') return choiceName(value);
+  if (last === 'where' && path[0] !== 'owned') return choiceName(value);
   if (last === 'waistAt') return wordIn(bodyWords.waistAt, value) ?? value;
   if (last === 'state') return wordIn(webWords.make.states, value) ?? value;
   if (last === 'fold') return wordIn(webWords.make.layout.folds, value) ?? value;
