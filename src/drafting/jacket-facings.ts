@@ -14,9 +14,9 @@ import {
 } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { JacketDraft } from './jacket-fit.ts';
-import { jacketAllowances } from './jacket-marks.ts';
+import { jacketAllowances, lengthenLines } from './jacket-marks.ts';
 import { draftFacingEdge } from './neckline.ts';
-import { allowances, closeRuns, edge, edgeRun, interfacing, landmark, shell, straightRun } from './pieces.ts';
+import { allowances, closeRuns, edge, edgeRun, interfacing, landmark, level, shell, straightRun } from './pieces.ts';
 import { fallAt } from './princess.ts';
 import { settle } from './solve.ts';
 
@@ -117,9 +117,13 @@ export const frontFacingPiece = (draft: JacketDraft): Piece => {
       { id: 'bust', edge: 'inner', at: pathLength(lines.front.slice(0, 1)) / pathLength(lines.front), strokes: 1 },
     ],
     grain: { from: { x: low.x / 3, y: body.front.bust.y }, to: { x: low.x / 3, y: plan.hipLevel } },
-    levels: [],
+    levels: [level('waist', { x: -plan.stand, y: plan.waistLevel }, { x: low.x, y: plan.waistLevel })],
     landmarks: [landmark('centre-neck', centreNeck), landmark('neck-point', pathEnd(neck))],
-    lines: [],
+    lines: lengthenLines(
+      draft,
+      (y) => ({ x: -plan.stand, y }),
+      (y) => ({ x: low.x, y }),
+    ),
   };
 };
 

@@ -14,9 +14,9 @@ import type { JacketDraft } from './jacket-fit.ts';
 import { liningUnderarms } from './jacket-lining.ts';
 import { jacketAllowances, notchDown } from './jacket-marks.ts';
 import { notchFromPitch } from './jacket-panels.ts';
-import { allowances, closeRuns, edge, edgeRun, lining, straightRun } from './pieces.ts';
+import { allowances, closeRuns, edge, edgeRun, lengthenLine, level, lining, straightRun } from './pieces.ts';
 import { solveBetween } from './solve.ts';
-import type { SleevePart } from './two-piece-sleeve.ts';
+import { partAt, type SleevePart, type TwoPieceSleeve } from './two-piece-sleeve.ts';
 
 /** The sleeve's lining ends this much above the sleeve's hem, mm. */
 const shorter = 20;
@@ -54,6 +54,7 @@ const raisedCap = (draft: JacketDraft): readonly [Path, Path] => {
 };
 
 const sleeveLining = (
+  sleeve: TwoPieceSleeve,
   part: SleevePart,
   capFront: Path,
   capBack: Path,
@@ -75,9 +76,12 @@ const sleeveLining = (
       edge('front-seam', 'seam', allowances.seam),
     ],
     darts: [],
-    levels: [],
+    levels: [level('elbow', ...partAt(part, sleeve.elbowLevel))],
     landmarks: [],
-    lines: [],
+    lines: [
+      lengthenLine('above-elbow', ...partAt(part, (sleeve.armLevel + sleeve.elbowLevel) / 2)),
+      lengthenLine('below-elbow', ...partAt(part, (sleeve.elbowLevel + sleeve.hemLevel) / 2)),
+    ],
   };
 };
 
@@ -100,7 +104,7 @@ export const liningSleeve = ({ sleeve, body }: JacketDraft): Piece => {
   const front = splitArmhole(body.sideFront.armhole, under.capFront).upper;
   const back = splitArmhole(body.sideBack.armhole, under.capBack).upper;
   return {
-    ...sleeveLining(top, top.capFront, top.capBack),
+    ...sleeveLining(sleeve, top, top.capFront, top.capBack),
     id: 'lining-sleeve',
     name: 'Top sleeve lining',
     role: 'sleeve',
@@ -118,7 +122,7 @@ export const liningUnderSleeve = (draft: JacketDraft): Piece => {
   const { sleeve } = draft;
   const [capFront, capBack] = raisedCap(draft);
   return {
-    ...sleeveLining(sleeve.under, capFront, capBack),
+    ...sleeveLining(sleeve, sleeve.under, capFront, capBack),
     id: 'lining-under-sleeve',
     name: 'Under sleeve lining',
     role: 'under-sleeve',

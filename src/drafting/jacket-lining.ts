@@ -2,6 +2,7 @@ import {
   applyToPath,
   line,
   type Path,
+  type Point,
   pathEnd,
   pathLength,
   pathStart,
@@ -12,11 +13,11 @@ import type { Piece } from '../pattern/index.ts';
 import { heightOverUnderarm, raisedUnderarm, splitArmhole } from './jacket-armhole.ts';
 import { facingLines } from './jacket-facings.ts';
 import type { JacketDraft } from './jacket-fit.ts';
-import { jacketAllowances, notchDown } from './jacket-marks.ts';
+import { jacketAllowances, lengthenLines, notchDown } from './jacket-marks.ts';
 import { notchFromPitch } from './jacket-panels.ts';
-import { allowances, closeRuns, edge, edgeRun, landmark, lining, straightRun } from './pieces.ts';
+import { allowances, closeRuns, edge, edgeRun, landmark, level, lining, straightRun } from './pieces.ts';
 import { type Fall, fallAt, shortened } from './princess.ts';
-import type { Side } from './side-seam.ts';
+import { type Side, sideAt } from './side-seam.ts';
 
 /** Depth of the pleat at the centre back, each half: room to reach forward, mm. */
 export const pleatDepth = 20;
@@ -28,6 +29,16 @@ const liningEdges = (ids: readonly string[]) =>
   ids.map((id) => (id === 'hem' ? edge(id, 'hem', jacketAllowances.liningHem) : edge(id, 'seam', allowances.seam)));
 
 const upright = (x: number, from: number, to: number) => ({ from: { x, y: from }, to: { x, y: to } });
+
+/** The waist, and the lines at which the lining is lengthened with the cloth. */
+const lengthened = (
+  draft: JacketDraft,
+  left: (y: number) => Point,
+  right: (y: number) => Point,
+): Pick<Piece, 'levels' | 'lines'> => ({
+  levels: [level('waist', left(draft.plan.waistLevel), right(draft.plan.waistLevel))],
+  lines: lengthenLines(draft, left, right),
+});
 
 const waistNotch = (princess: Fall, runs: 'down' | 'up') =>
   notchDown('waist', 'princess', princess, pathLength(princess.slice(0, 3)), runs);
@@ -58,9 +69,12 @@ export const liningFront = (draft: JacketDraft): Piece => {
       { id: 'bust', edge: 'facing', at: 1 - pathLength(lines.front.slice(0, 1)) / pathLength(lines.front), strokes: 1 },
     ],
     grain: upright(middle, draft.body.front.bust.y, draft.plan.hipLevel),
-    levels: [],
+    ...lengthened(
+      draft,
+      (y) => ({ x: low.x, y }),
+      (y) => fallAt(princess, y),
+    ),
     landmarks: [],
-    lines: [],
   };
 };
 
@@ -72,8 +86,13 @@ export const liningBack = (draft: JacketDraft): Piece => {
   const low = pathEnd(lines.back);
   const fall = shortened(body.back.centre, lines.liningHem);
   const first = fall[0] as Fall[number];
-  const aside = applyToPath(translation({ x: -pleatDepth, y: 0 }), [line(low, first.to), ...fall.slice(1)]);
+  const aside = applyToPath(translation({ x: -pleatDepth, y: 0 }), [line(low, first.to), ...fall.slice(1)]) as Fall;
   const start = pathStart(aside);
+  const across = lengthened(
+    draft,
+    (y) => fallAt(aside, y),
+    (y) => fallAt(princess, y),
+  );
   return {
     id: 'lining-back',
     name: 'Back lining',
@@ -94,9 +113,10 @@ export const liningBack = (draft: JacketDraft): Piece => {
       notchDown('waist-centre', 'centre-back', aside, pathLength(aside.slice(0, 2)), 'up'),
     ],
     grain: upright(0.5 * body.back.bust.x, body.back.blade.y, plan.hipLevel),
-    levels: [],
+    levels: across.levels,
     landmarks: [],
     lines: [
+      ...across.lines,
       { id: 'pleat', kind: 'fold', path: [line(low, { x: 0, y: low.y + 90 })] },
       {
         id: 'pleat-waist',
@@ -152,9 +172,12 @@ const liningSidePanel = (
     edges: liningEdges(['shoulder', 'armhole', 'armhole-under', 'side', 'hem', 'princess']),
     darts: [],
     grain: upright((panel.bust[0].x + panel.bust[1].x) / 2, panel.bust[1].y + 15, draft.plan.hipLevel - 20),
-    levels: [],
+    ...lengthened(
+      draft,
+      (y) => fallAt(princess, y),
+      (y) => sideAt(panel.side, y),
+    ),
     landmarks: [landmark('underarm', pathEnd(raised))],
-    lines: [],
   };
 };
 

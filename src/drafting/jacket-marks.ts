@@ -19,10 +19,16 @@ export const notchDown = (
   return { id, edge, at: runs === 'down' ? share : 1 - share, strokes };
 };
 
+/**
+ * Shares of the way from the waist up to the bust, and down to the hip, and how far at least from the waist, mm: what is
+ * folded out lies above the line, and edges are drawn anew on both sides of it.
+ */
+const lengthenAt = { above: 0.36, least: 54, below: 0.37 } as const;
+
 /** Levels at which every panel may be lengthened, clear of the bust and of the pocket. */
 export const lengthenLevels = ({ plan, body }: JacketDraft): { readonly above: number; readonly below: number } => ({
-  above: (Math.max(body.sideFront.bust[1].y, body.front.bust.y) + plan.waistLevel) / 2,
-  below: plan.waistLevel + 0.2 * (plan.hipLevel - plan.waistLevel),
+  above: plan.waistLevel - Math.max(lengthenAt.least, lengthenAt.above * (plan.waistLevel - body.sideFront.bust[1].y)),
+  below: plan.waistLevel + lengthenAt.below * (plan.hipLevel - plan.waistLevel),
 });
 
 /** Both lines across a panel where it may be lengthened or shortened. */

@@ -9,7 +9,7 @@ const pocket = {
   mouth: 128,
   onFront: 46,
   depth: 128,
-  belowWaist: 0.4,
+  belowWaist: 0.43,
   fromButtons: 30,
   fromSide: 22,
   fromHem: 24,
