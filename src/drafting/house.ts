@@ -3,10 +3,21 @@ import { raincoat } from './raincoat.ts';
 import { skirt } from './skirt.ts';
 import { sweatshirt, sweatshirtMen } from './sweatshirt.ts';
 import { tee, teeMen } from './tee.ts';
+import { trousers, trousersMen } from './trousers.ts';
 import type { HousePattern } from './types.ts';
 
 /** Every pattern of our own. */
-export const housePatterns: readonly HousePattern[] = [blouse, tee, teeMen, sweatshirt, sweatshirtMen, skirt, raincoat];
+export const housePatterns: readonly HousePattern[] = [
+  blouse,
+  tee,
+  teeMen,
+  sweatshirt,
+  sweatshirtMen,
+  skirt,
+  raincoat,
+  trousers,
+  trousersMen,
+];
 
 /** The house pattern of that id; undefined where there is none. */
 export const housePattern = (id: string): HousePattern | undefined =>

@@ -28,7 +28,7 @@ export interface SeamPocketFrame {
 }
 
 /** How far the bag reaches below its mouth; its share of the front waist, least and most width, mm. */
-const bag = { below: 105, share: 0.66, least: 105, most: 165 } as const;
+const bag = { below: 105, share: 0.58, least: 100, most: 185 } as const;
 
 const onBag = (turn: Point, top: Point, y: number): Point => ({
   x: top.x + ((turn.x - top.x) * (y - top.y)) / (turn.y - top.y),

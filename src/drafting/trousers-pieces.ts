@@ -20,10 +20,10 @@ export const elasticShare = 0.92;
 /** From the waist to where the pocket's mouth begins, and the least to where it ends: a hand is 90 to 110 across, and goes in aslant, mm. */
 const mouth = { from: 40, end: 200, belowHip: 15 } as const;
 
-const hemAllowance = 40;
+export const hemAllowance = 40;
 
 /** From the waist to the end of the pocket's mouth, which is the zip's: below the hip, so that what lies below it passes. */
-export const openingOf = ({ waistToHip }: TrousersPlan): number => Math.max(mouth.end, waistToHip + mouth.belowHip);
+export const openingOf = ({ body }: TrousersPlan): number => Math.max(mouth.end, body.waistToHip + mouth.belowHip);
 
 /** The elastic's marks: between them the back band's inner edge is as long as the band is when gathered. */
 const elasticMarks = ({ backBand, gathered }: TrousersWaist): readonly Notch[] => [

@@ -113,7 +113,7 @@ export const trousersShape = (view: TrouserView): readonly ShapeCheck[] => [
     'The back’s side goes up nearly straight, its fullness gathered',
     trousers,
     'mm',
-    [-41, 25],
+    [-46, 25],
     (garment) => drawnIn(garment, 'back'),
   ),
   check('mouth', 'The pocket’s mouth: a hand goes in aslant', sewing, 'mm', [140, 260], (garment) => {

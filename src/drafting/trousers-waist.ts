@@ -22,20 +22,20 @@ export interface TrousersWaist {
 export const frontEase = 6;
 
 /** How far the side may be drawn in from hip to waist, mm; negative out. A flat front has no dart, so its side may take more. */
-const sideIn = { front: [-75, 42], back: [-40, 24], straight: -4 } as const;
+const sideIn = { front: [-130, 42], back: [-45, 24], straight: -4 } as const;
 
-/** Cloth of the back waist over its elastic: as designed, the least wished for and the least at all, the most before it is drawn in at the side, the most that gathers well. */
-export const gathers = { wished: 1.3, least: 1.1, atLeast: 1.06, full: 1.5, most: 1.9 } as const;
+/** Cloth of the back waist over its elastic: the least wished for and the least at all, the most before it is drawn in at the side, the most that gathers well. */
+export const gathers = { least: 1.1, atLeast: 1.06, full: 1.5, most: 1.9 } as const;
 
 /** The front's share of the waist. */
-const frontShare = { least: 0.46, most: 0.54 } as const;
+const frontShare = 0.535;
 
 /**
  * The waist shared between a flat front and a gathered back.
  *
- * 1. The back goes up from the hip almost straight, and its waist is gathered by a fifth.
- * 2. What that leaves of the waist is the front's, as far as a flat front can be drawn in at side and centre alone.
- * 3. Where the front must be wider than that (a narrow waist over a full hip), the back is gathered more, and drawn in
+ * 1. The front takes a little more than half, as far as a flat front can be drawn in at side and centre alone.
+ * 2. The back goes up from the hip almost straight, and is gathered on to what is left.
+ * 3. Where the front must be wider (a narrow waist over a full hip), the back is gathered more, and drawn in
  *    at the side when the gathers would be too full. Over a belly both run out at the side, the back first.
  * 4. A back that would gather to less than about half leaves the waist wider, and the ease is stated so.
  *
@@ -46,10 +46,7 @@ export const draftWaist = (plan: TrousersPlan, settled: SettledLegs): Result<Tro
   const { legs, crotch } = settled;
   const straight = pathLength(draftTop(legs.back, crotch.back, waistToHip, sideIn.straight).waist);
   const widest = pathLength(draftTop(legs.back, crotch.back, waistToHip, sideIn.back[0]).waist);
-  const wished = Math.max(
-    settle(waistHalf - straight / gathers.wished, frontShare.least * waistHalf, frontShare.most * waistHalf),
-    waistHalf - widest / gathers.atLeast,
-  );
+  const wished = Math.max(frontShare * waistHalf, waistHalf - widest / gathers.atLeast);
   const front = draftTopOfLength(legs.front, crotch.front, waistToHip, wished + frontEase, sideIn.front);
   const frontBand = pathLength(front.waist) - frontEase;
   const left = waistHalf - frontBand;

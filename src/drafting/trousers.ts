@@ -4,10 +4,10 @@ import { type HouseWords, trousersMenWords, trousersWords } from '../words/index
 import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
-import { pieceShape } from './sketch.ts';
 import { band, draftTrousers, elasticShare } from './trousers-pieces.ts';
 import { planTrousers, type TrouserView } from './trousers-plan.ts';
 import { trousersShape } from './trousers-shape.ts';
+import { trousersSketch } from './trousers-sketch.ts';
 import type { ChartSize, EaseByLevel, HousePattern } from './types.ts';
 
 /**
@@ -60,7 +60,7 @@ const trousersFor = (
     ],
     draft: (body, view, ease) => draft(body, wearers, view as TrouserView, ease),
     shape: (view) => trousersShape(view as TrouserView),
-    sketch: (garment) => ({ front: [pieceShape(garment, 'front')], back: [pieceShape(garment, 'back')] }),
+    sketch: trousersSketch,
   });
 
 /** The trousers through the women's chart. */
