@@ -22,8 +22,8 @@ export interface SeamPocketFrame {
   readonly side: Path;
   /** From the waist down the side to where the mouth begins, mm. */
   readonly mouthFrom: number;
-  /** Where the front may be lengthened above the hip. */
-  readonly rise: number;
+  /** Where the front may be lengthened above the hip; left out where it may not. */
+  readonly rise?: number;
   readonly sideAbove: LegTop['sideAbove'];
 }
 
@@ -86,6 +86,6 @@ export const seamPocket = ({ name, waist, side, mouthFrom, rise, sideAbove }: Se
     grain: { from: { x: middle.x, y: middle.y + 25 }, to: { x: middle.x, y: low.y + 30 } },
     levels: [],
     landmarks: [],
-    lines: [lengthenLine('rise', onBag(turn, left, rise), sideAt([sideAbove], rise))],
+    lines: rise === undefined ? [] : [lengthenLine('rise', onBag(turn, left, rise), sideAt([sideAbove], rise))],
   };
 };
