@@ -96,7 +96,7 @@ export const draftHood = (plan: RaincoatPlan, frontNeck: number, backNeck: numbe
   const visor = opening.to;
   const backAt = (x: number): { readonly nape: Point; readonly back: Point; readonly comingIn: number } => {
     const nape: Point = { x, y: -0.04 * neckLength };
-    const back: Point = { x: Math.max(visor.x + depth, x + 10), y: nape.y + 0.52 * (crownY - nape.y) };
+    const back: Point = { x: Math.max(visor.x + depth, x + 16), y: nape.y + 0.52 * (crownY - nape.y) };
     // Nearly as steep as the straight from the back of the head to the nape, so that it rounds in without a wave.
     return { nape, back, comingIn: settle(1.1 * Math.atan((back.x - x) / (nape.y - back.y)), ...lean.nape) };
   };

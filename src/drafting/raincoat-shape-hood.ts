@@ -43,7 +43,7 @@ export const raincoatHoodShape: readonly ShapeCheck[] = [
     'Visor to the back of the hood over the girth of the head: the head’s length and room for a hat',
     children,
     'share',
-    [0.38, 0.5],
+    [0.38, 0.55],
     (garment, body) => (side(garment, 'hood-back').x - side(garment, 'visor').x) / (body.headGirth ?? 0),
   ),
   check(
@@ -71,7 +71,7 @@ export const raincoatHoodShape: readonly ShapeCheck[] = [
     'How far the back of the head lies behind the nape: no more than a hood can round without a dart',
     children,
     'mm',
-    [5, 75],
+    [12, 75],
     (garment) => side(garment, 'hood-back').x - side(garment, 'nape').x,
   ),
   check('hood-bends', 'The seam over the crown is one round without a wave', block, 'count', [0, 1], (garment) =>

@@ -1,3 +1,4 @@
+import { cautionWords } from '../caution.ts';
 import type { HouseWords } from './types.ts';
 
 const unlined = ['unlined'] as const;
@@ -115,9 +116,10 @@ export const raincoatWords = {
     },
   ],
   cautions: [
-    'No cords, drawstrings or ties at hood or neck: they catch and strangle. Under seven years of age there are to be none there at all, and to fourteen no free ends, and nothing may trail below the hem (as EN 14682 has it). Check the law and guidance where you live.',
-    'Small parts are swallowed: set press studs through several layers and test each by a hard pull, above all for a child under three, and leave off beads, bobbles and cord stops. Check the law and guidance where you live.',
-    'Elastic at the hood lies easily on the face: it must hold the hood, not press. A hood that catches should pull off or give; do not sew one for climbing frames.',
-    'Coated cloth keeps water out and air too: it is no sleeping clothes, and burns or melts near flame. Iron and bonding tape give off fumes: air the room.',
+    cautionWords.childCords,
+    cautionWords.smallParts,
+    cautionWords.elastic,
+    'A hood catches on climbing frames and in doors: down, or the coat off, for climbing. Set on with press studs it gives way where a sewn one holds.',
+    cautionWords.coatedCloth,
   ],
 } as const satisfies HouseWords;
