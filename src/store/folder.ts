@@ -31,7 +31,6 @@ export const placesOf = (folder: string) => ({
   unfinished: join(folder, 'workroom.sqlite.new'),
   lock: join(folder, 'lock.sqlite'),
   owner: join(folder, 'owner.json'),
-  photographs: join(folder, 'photographs'),
   backups: join(folder, 'backups'),
 });
 

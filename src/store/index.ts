@@ -5,7 +5,7 @@ export { dataFolder, placesOf } from './folder.ts';
 export { type DocumentKind, documentKinds, isDocumentKind } from './kind.ts';
 export { checkBody } from './kinds.ts';
 export { type Owner, readOwner } from './lock.ts';
-export { type Photograph, type PhotographType, type Picture, photographTypes } from './photographs.ts';
+export type { Photograph, PhotographType, Picture } from './photographs.ts';
 export { type Restored, restoreBackup } from './restore.ts';
 export { type Settings, settingsSchema } from './settings.ts';
 export {

@@ -193,7 +193,7 @@ export const openWorkroom = async (folder: string, options: OpenOptions = {}): P
   const places = placesOf(folder);
   let lock: Lock | undefined;
   try {
-    for (const place of [folder, places.photographs, places.backups]) mkdirSync(place, { recursive: true });
+    for (const place of [folder, places.backups]) mkdirSync(place, { recursive: true });
     const taken = takeLock(sqlite, places, folder);
     if (!taken.ok) return taken;
     lock = taken.value;

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { setTimeout as wait } from 'node:timers/promises';
+import sharp from 'sharp';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { openWorkroom } from '../../src/store/index.ts';
 import { compileWriter } from './compiled.ts';
@@ -264,6 +265,48 @@ test('killed while the demo workroom is filled, it is filled or empty', { timeou
     else expect(count).toBe(0);
     await kill(again.child);
   }
+});
+
+test('killed while photographs come in, every one acknowledged is there whole', { timeout: 90_000 }, async () => {
+  const random = randomFrom(seed + 3);
+  const folder = temporaryFolder();
+  const acknowledged = new Map<string, number>();
+  const width = 300;
+  for (let round = 0; round < 4; round++) {
+    const server = await run(folder);
+    for (const [id, height] of acknowledged) {
+      const picture = await fetch(`${server.address}/api/photographs/${id}`);
+      const bytes = Buffer.from(await picture.arrayBuffer());
+      // Decoded to its last row: a picture cut short would not be.
+      const { info } = await sharp(bytes, { failOn: 'error' }).raw().toBuffer({ resolveWithObject: true });
+      expect([info.width, info.height]).toEqual([width, height]);
+    }
+    const enough = acknowledged.size + 1 + Math.floor(random() * 3);
+    const post = async () => {
+      for (;;) {
+        const height = 100 + Math.floor(random() * 300);
+        const noise = { type: 'gaussian', mean: 128, sigma: 60 } as const;
+        const bytes = await sharp({ create: { width, height, channels: 3, background: '#888888', noise } })
+          .jpeg()
+          .toBuffer();
+        const answer = await fetch(`${server.address}/api/photographs`, {
+          method: 'POST',
+          headers: { authorization: `Bearer ${server.token}`, 'content-type': 'image/jpeg' },
+          body: new Uint8Array(bytes),
+        })
+          .then((response) => response.json() as Promise<{ id: string }>)
+          .catch(() => undefined);
+        if (!answer) return;
+        acknowledged.set(answer.id, height);
+      }
+    };
+    const hands = [post(), post()];
+    while (acknowledged.size < enough) await wait(5);
+    await wait(random() * 15);
+    await kill(server.child);
+    await Promise.all(hands);
+  }
+  expect(acknowledged.size).toBeGreaterThanOrEqual(4);
 });
 
 test('one process has a workroom, and lets go of it when it is killed', { timeout: 30_000 }, async () => {
