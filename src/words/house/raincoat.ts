@@ -38,7 +38,10 @@ export const raincoatWords = {
       do: 'prepare',
       text: 'Try needle, stitch (3 mm or longer) and iron on a scrap: coated cloth keeps every needle hole and may melt. Clips within the allowances instead of pins. Transfer notches, pocket lines and elastic notches with chalk or thread, not a wheel.',
     },
-    { do: 'prepare', text: 'Fuse or baste interfacing to one half of the placket and to one layer of each flap.' },
+    {
+      do: 'prepare',
+      text: 'Baste or, where the coating bears it, fuse interfacing to the placket and to one layer of each flap.',
+    },
     {
       do: 'sew',
       text: 'Join the flaps in pairs round their outer edge, clip the curves, turn, topstitch. Hem the pockets’ tops, turn in their sides and stitch them to the fronts on their lines; each flap above its pocket. Set a stud through flap and pocket.',
@@ -67,7 +70,7 @@ export const raincoatWords = {
     },
     {
       do: 'sew',
-      text: 'Sew the hood’s strip to both sides, seam to visor side and to the nape. Topstitch the seams towards the strip.',
+      text: 'Sew the hood’s strip to both sides from the visor over the crown to the nape, notches meeting. Topstitch the seams towards the strip.',
     },
     {
       do: 'sew',
@@ -95,7 +98,7 @@ export const raincoatWords = {
     },
     {
       do: 'sew',
-      text: 'Lay the facings right sides together with the coat and stitch front edges and neck in one, through zip, placket and hood. Grade, clip the neck, turn, and topstitch, leaving a guard of facing behind the slider at the chin.',
+      text: 'Lay the facings right sides together with the coat and stitch front edges and neck in one, through zip, placket and hood. Grade, clip the neck, turn, and topstitch, a fold of the facing left as a guard behind the slider at the chin.',
     },
     {
       do: 'finish',
