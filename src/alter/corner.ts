@@ -1,5 +1,6 @@
 import {
   add,
+  nearestOnPath,
   type Path,
   type Point,
   pathEnd,
@@ -8,6 +9,7 @@ import {
   pathTangentAtLength,
   scale,
   subtract,
+  tolerance,
 } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import { runIndices } from './ring.ts';
@@ -22,14 +24,20 @@ export const moveCorner = (piece: Piece, edge: string, end: 'start' | 'end', by:
   const corner = end === 'end' ? pathEnd(own) : pathStart(own);
   const along = end === 'end' ? pathTangentAtLength(own, pathLength(own)) : scale(pathTangentAtLength(own, 0), -1);
   const to = add(corner, scale(along, by));
-  return {
-    ...piece,
-    runs: piece.runs.map((run, i) => {
-      if (i === index) return { ...run, path: withEnd(run.path, end, to) };
-      return i === other ? { ...run, path: withEnd(run.path, end === 'end' ? 'start' : 'end', to) } : run;
-    }),
-  };
+  const runs = piece.runs.map((run, i) => {
+    if (i === index) return { ...run, path: withEnd(run.path, end, to) };
+    return i === other ? { ...run, path: withEnd(run.path, end === 'end' ? 'start' : 'end', to) } : run;
+  });
+  // Landmarks on the two edges stay on them.
+  const landmarks = piece.landmarks.map((mark) => {
+    const on = [index, other].find((i) => liesOn(piece.runs[i]?.path ?? [], mark.at));
+    const path = on === undefined ? undefined : runs[on]?.path;
+    return path && !liesOn(path, mark.at) ? { ...mark, at: nearestOnPath(path, mark.at).point } : mark;
+  });
+  return { ...piece, runs, landmarks };
 };
+
+const liesOn = (path: Path, p: Point): boolean => path.length > 0 && nearestOnPath(path, p).distance <= tolerance.same;
 
 /** The last (or first) segment drawn to another end, its handle there moved along. */
 export const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path => {

@@ -8,7 +8,7 @@ import { createTape, type Tape } from './tape.ts';
 import { lowerEnd, trueSeams } from './true-seams.ts';
 import type { Alteration, Applied, Change, Held, Params } from './types.ts';
 
-const places = ['above-waist', 'below-waist', 'sleeve'] as const;
+const places = ['above-waist', 'below-waist', 'rise', 'leg', 'sleeve'] as const;
 type Where = (typeof places)[number];
 
 const levelOf = (piece: Piece, id: string) => piece.levels.find((level) => level.id === id);
@@ -29,12 +29,19 @@ const ownHeight = (piece: Piece, where: Where): number | null => {
   if (where === 'sleeve') return marked.at(-1) ?? null;
   const level = nearestLevel(piece, where)?.from.y;
   if (level === undefined) return null;
-  return (where === 'above-waist' ? marked.filter((y) => y < level).at(-1) : marked.find((y) => y > level)) ?? null;
+  const above = where === 'above-waist' || where === 'rise';
+  return (above ? marked.filter((y) => y < level).at(-1) : marked.find((y) => y > level)) ?? null;
 };
 
-/** The level the cut lies next to: the waist; on what hangs from a waistband, and so is lengthened below it only, the hip. */
-const nearestLevel = (piece: Piece, where: Where): Level | undefined =>
-  levelOf(piece, 'waist') ?? (where === 'below-waist' ? levelOf(piece, 'hip') : undefined);
+/**
+ * The level the cut lies next to: the waist; on what hangs from a waistband, and so is lengthened below it only, the
+ * hip. Legs have their own: the rise above the hip, and below the knee.
+ */
+const nearestLevel = (piece: Piece, where: Where): Level | undefined => {
+  if (where === 'rise') return levelOf(piece, 'thigh') && levelOf(piece, 'hip');
+  if (where === 'leg') return levelOf(piece, 'knee');
+  return levelOf(piece, 'waist') ?? (where === 'below-waist' ? levelOf(piece, 'hip') : undefined);
+};
 
 const inZone = (piece: Piece, where: Where): boolean =>
   (piece.role === 'sleeve' || piece.role === 'under-sleeve') === (where === 'sleeve') &&
@@ -87,7 +94,13 @@ const lowered = (cuts: readonly { readonly piece: Piece; readonly y: number }[],
  * A shortening leaves at least this, mm, between what lies next above the cut and next below it: on a body, whose
  * levels lie apart; in a sleeve, where only the underarm and the hem may come near each other, a hem's turning.
  */
-const leastBetween: Readonly<Record<Where, number>> = { 'above-waist': 40, 'below-waist': 40, sleeve: 20 };
+const leastBetween: Readonly<Record<Where, number>> = {
+  'above-waist': 40,
+  'below-waist': 40,
+  rise: 20,
+  leg: 40,
+  sleeve: 20,
+};
 
 /** The first piece on which a shortening would bring what lies above the cut and what lies below it too close together. */
 const crowded = (
@@ -195,8 +208,8 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
 };
 
 /**
- * Lengthen or shorten by `amount` (negative shortens) at one body level: above the waist, below it, or in the sleeve
- * below the elbow. Every piece that carries the level is cut square to the grain and its lower part slid along it.
+ * Lengthen or shorten by `amount` (negative shortens) at one body level: above the waist, below it, in the rise above
+ * the hip or in the leg below the knee, or in the sleeve below the elbow. Every piece that carries the level is cut square to the grain and its lower part slid along it.
  *
  *     ______________
  *    |              |

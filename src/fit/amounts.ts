@@ -165,6 +165,8 @@ export const bustAmount = (
 
 const lengthReason: Readonly<Record<LengthZone['where'], string>> = {
   'above-waist': 'fit.length-back-waist',
+  rise: 'fit.length-rise',
+  leg: 'fit.length-leg',
   sleeve: 'fit.length-sleeve',
 };
 

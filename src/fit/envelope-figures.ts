@@ -31,7 +31,7 @@ export const levelsKnownBy = (kind: Kind): readonly FinishedOf[] =>
 
 /**
  * What there is to lengthen where nobody has seen the pieces: the usual construction, a front and a back of two halves
- * each and a pair of sleeves.
+ * each and a pair of sleeves, or two fronts and two backs of trousers.
  */
 const usualLengths = (kind: Kind): readonly LengthZone[] =>
   upper.includes(kind)
@@ -39,7 +39,12 @@ const usualLengths = (kind: Kind): readonly LengthZone[] =>
         { where: 'above-waist', measure: 'backWaistLength', count: 4, room: null },
         { where: 'sleeve', measure: 'armLength', count: 2, room: null },
       ]
-    : [];
+    : kind === 'trousers'
+      ? [
+          { where: 'rise', measure: 'bodyRise', count: 4, room: null },
+          { where: 'leg', measure: 'insideLeg', count: 4, room: null },
+        ]
+      : [];
 
 /** Bust girth − upper bust girth the trade commonly drafts for, mm; supposed of a woven that does not state its own. */
 const commonCup = 50;

@@ -18,12 +18,14 @@ export type FigureFrom = 'printed' | 'measured-flat' | 'pieces';
 /** A finished girth, or width, and where it came from. */
 export interface GirthFigure extends FinishedGirth {
   readonly from: FigureFrom;
+  /** Measured over no front: below a waist seam, or on a waistband. A bust alteration does not reach it. */
+  readonly apartFromFront?: true;
 }
 
 /** Where the length of the garment goes by a body measure, and what there is to lengthen. */
 export interface LengthZone {
   /** As the alteration names it. */
-  readonly where: 'above-waist' | 'sleeve';
+  readonly where: 'above-waist' | 'rise' | 'leg' | 'sleeve';
   readonly measure: MeasureId;
   /** How many pieces are cut that carry it. */
   readonly count: number;
@@ -133,6 +135,14 @@ const bustDartOf = ({ pieces }: Garment): BustDart | null => {
   return null;
 };
 
+/** Whether a level's girth goes over a front: the piece a bust alteration spreads. */
+const overFront = ({ pieces, girths }: Garment, level: string): boolean =>
+  girths.some(
+    (girth) =>
+      girth.level === level &&
+      girth.pieces.some(({ piece }) => pieces.some(({ id, role }) => id === piece && role === 'front')),
+  );
+
 /**
  * A pattern's figures, measured off its pieces; whoever fits many bodies to one pattern computes them once and
  * passes them in.
@@ -149,7 +159,11 @@ export const patternFigures = (pattern: Pattern): PatternFigures => ({
   sizes: pattern.sizes.map((size) => ({
     size: size.id,
     body: size.body,
-    girths: finishedGirths(size.garment).map((girth) => ({ ...girth, from: 'pieces' })),
+    girths: finishedGirths(size.garment).map((girth) => ({
+      ...girth,
+      from: 'pieces',
+      ...(overFront(size.garment, girth.level) ? {} : { apartFromFront: true }),
+    })),
     bustDart: bustDartOf(size.garment),
     lengths: zonesOf(size.garment),
   })),

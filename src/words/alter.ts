@@ -185,6 +185,8 @@ export const alterWords = {
   choices: {
     'above-waist': 'Above the waist',
     'below-waist': 'Below the waist',
+    rise: 'In the rise, above the hip',
+    leg: 'In the leg, below the knee',
     sleeve: 'In the sleeve, below the elbow',
   },
   holds: {

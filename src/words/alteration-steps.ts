@@ -12,6 +12,8 @@ const amountOf = (step: SpokenStep): number => (typeof step.params['amount'] ===
 const places: Readonly<Record<string, string>> = {
   'above-waist': 'above the waist',
   'below-waist': 'below the waist',
+  rise: 'in the rise',
+  leg: 'in the leg',
   sleeve: 'on the sleeve',
 };
 

@@ -3,6 +3,8 @@ export const cardWords = {
   places: {
     'above-waist': 'above the waist',
     'below-waist': 'below the waist',
+    rise: 'in the rise',
+    leg: 'in the leg',
     sleeve: 'in the sleeve',
   },
   levels: { bust: 'bust', waist: 'waist', hip: 'hip' },
@@ -71,12 +73,23 @@ export const cardWords = {
     'card.length-purpose-above-waist':
       'For a body longer or shorter between armhole and waist than the one the pattern is drafted for.',
     'card.length-purpose-below-waist': 'For a hem that should land lower or higher, and hips that lie lower or higher.',
+    'card.length-purpose-rise':
+      'For a body longer or shorter from waist to seat than the one the pattern is drafted for, sitting measured.',
+    'card.length-purpose-leg': 'For a leg longer or shorter than the one the pattern is drafted for.',
     'card.length-purpose-sleeve': 'For an arm longer or shorter than the one the pattern is drafted for.',
     'card.length-where-above-waist': 'Front and back, each half, and every lining and facing that reaches the waist.',
     'card.length-where-below-waist': 'Front and back, each half, and every lining and facing that reaches so far down.',
+    'card.length-where-rise': 'Both fronts and both backs: between waist and hip, above the crotch curve.',
+    'card.length-where-leg': 'Both fronts and both backs: below the knee, or above it if the knee itself lies too low.',
+    'card.rise-crotch-more':
+      'The crotch seam from waist to waist is {total} longer in all: {each} in front and {each} behind.',
+    'card.rise-crotch-less':
+      'The crotch seam from waist to waist is {total} shorter in all: {each} in front and {each} behind.',
+    'card.rise-follows-pocket':
+      'A pocket in the side seam is moved or lengthened with it; a fly and its facing take the same.',
     'card.length-where-sleeve': 'Both sleeves, and their linings: below the elbow.',
     'card.length-where-line':
-      'At the printed lengthening line. Where there is none, between armhole and waist, clear of darts; in a sleeve between elbow and hem.',
+      'At the printed lengthening line. Where there is none, clear of darts, pockets and curves.',
     'card.length-where-same': 'At the same level of the body on every piece, so that seams and notches still meet.',
     'card.length-mark': 'Draw the grain line on through the whole piece; mark the level to be cut.',
     'card.length-square': 'Draw the cut square to the grain, from edge to edge.',
@@ -251,6 +264,7 @@ export const cardWords = {
     'card.hold-grain': 'The grain, one straight line.',
     'card.hold-underarm': 'The two underarm edges, equal to each other.',
     'card.hold-side': 'The side seams: front and back equal, notch on notch.',
+    'card.hold-inside-leg': 'The inside legs: front and back as they were to each other.',
     'card.hold-centre': 'Centre front and centre back.',
     'card.hold-neck': 'The neckline.',
     'card.hold-shoulder': 'The shoulder.',

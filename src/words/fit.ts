@@ -103,19 +103,21 @@ export const fitWords = {
     'fit.length-back-waist':
       'Back waist length is {body}, the size is drafted for {chart}: {amount} between armhole and waist.',
     'fit.length-sleeve': 'Arm length is {body}, the size is drafted for {chart}: {amount} in the sleeve.',
+    'fit.length-rise': 'Body rise is {body}, the size is drafted for {chart}: {amount} in the rise, above the hip.',
+    'fit.length-leg': 'Inside leg is {body}, the size is drafted for {chart}: {amount} in the leg, below the knee.',
     'fit.length-agrees': '{measure} agrees with the size, within {within}.',
     'fit.lengths-agree': '{measure} and {other} agree with the size, within {within}.',
     'fit.length-beyond':
       'The pattern has room for {amount} there; {left} is left to take above the bust, across the armholes.',
     'fit.length-not-measured': 'A length is only estimated ({measure}); measure it before altering for it.',
     'fit.length-not-on-chart':
-      '{measure}: the body chart does not say what the size is drafted for. Measure the tissue flat along the back or the sleeve and set it against the body before you cut.',
+      '{measure}: the body chart does not say what the size is drafted for. Measure the tissue flat along it and set it against the body before you cut.',
     'fit.cup-supposed':
       'The envelope does not say how much its bust is more than its upper bust; {cup} is supposed, as is common. Where it says another, enter that: it can change the size.',
     'fit.finished-unknown':
       '{level}: the envelope prints no finished measurement for size {size}, so the ease there is unknown. Measure the tissue flat across that level, seams, darts and pleats left out, and enter it.',
     'fit.usual-construction':
-      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves. The cutting order in the instructions says what is so.',
+      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves, or two fronts and two backs of trousers. The cutting order in the instructions says what is so.',
     'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',
     'fit.level-snug': 'Snug. {level}: {ease} of ease is {under} what is usual, {low} and more.',
     'fit.arm-too-tight':

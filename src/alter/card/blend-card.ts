@@ -39,9 +39,9 @@ const dimensionsOf = (before: Garment, after: Garment, levels: readonly BlendAt[
   after.pieces.flatMap((piece) => {
     const old = before.pieces.find(({ id }) => id === piece.id);
     if (!old || old === piece) return [];
-    return levels.flatMap(({ level }): CardDimension[] => {
+    return levels.flatMap(({ level, total }): CardDimension[] => {
       const [from, to] = [old, piece].map((one) => one.levels.find(({ id }) => id === level)?.to);
-      return from && to ? [{ piece: piece.id, on: 'after', from, to, mm: Math.abs(to.x - from.x) }] : [];
+      return from && to ? [{ piece: piece.id, on: 'after', from, to, mm: Math.abs(total) / sideEdges }] : [];
     });
   });
 

@@ -71,6 +71,18 @@ const sideRunAt = (piece: Piece, level: Level): number =>
 /** Points drawn through along the side, one about each so many mm. */
 const spacing = 30;
 
+/** Where along a side, which runs down or up throughout, it passes a height, mm from its start; its nearer end where it does not. */
+const heightAlong = (path: Path, y: number): number => {
+  const down = pathEnd(path).y > pathStart(path).y;
+  let [low, high] = [0, pathLength(path)];
+  for (let i = 0; i < 50; i += 1) {
+    const middle = (low + high) / 2;
+    if (pathPointAtLength(path, middle).y < y === down) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+};
+
 /** A side run with every point of it moved out by its height's shift; what is not moved stays as it was drawn. */
 const shifted = (path: Path, knots: readonly Knot[], outward: number): Path => {
   const whole = pathLength(path);
@@ -83,10 +95,18 @@ const shifted = (path: Path, knots: readonly Knot[], outward: number): Path => {
   if (!moved) return path;
   const length = pathLength(moved);
   const count = Math.max(2, Math.round(length / spacing));
-  const points = Array.from({ length: count + 1 }, (_, i): Point => {
-    const p = pathPointAtLength(moved, (length * i) / count);
-    return add(p, { x: outward * shiftAt(knots, p.y), y: 0 });
-  });
+  const even = Array.from({ length: count + 1 }, (_, i) => (length * i) / count);
+  // Through every level itself, and between them no nearer to it than half a step.
+  const atLevels = knots
+    .map(({ y }) => heightAlong(moved, y))
+    .filter((mm) => mm > spacing / 2 && mm < length - spacing / 2);
+  const lengths = [...even.filter((mm) => !atLevels.some((at) => Math.abs(at - mm) < spacing / 2)), ...atLevels];
+  const points = lengths
+    .toSorted((a, b) => a - b)
+    .map((mm): Point => {
+      const p = pathPointAtLength(moved, mm);
+      return add(p, { x: outward * shiftAt(knots, p.y), y: 0 });
+    });
   const join = kept ? pathTangentAtLength(path, at) : undefined;
   const drawn = smoothThrough(points, join ? { [down ? 'startTangent' : 'endTangent']: join } : {});
   if (!kept) return drawn;

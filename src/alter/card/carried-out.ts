@@ -12,16 +12,18 @@ export interface CarriedOut {
   readonly applied: Applied;
 }
 
-/** The alteration itself, on the likest generic garment that it works on; else why it cannot be drawn. */
+/** The alteration itself, on the likest generic garment that it works on, once that is `prepared`; else why it cannot be drawn. */
 export const carriedOut = (
   request: CardRequest,
   step: AlterationStep,
+  prepared: (garment: Garment) => Garment = (garment) => garment,
 ): { readonly done: CarriedOut } | { readonly done: null; readonly problem: Problem } => {
   let problem: Problem | null = null;
   for (const generic of genericGarments(request.envelope, request.view, request.size)) {
-    const { outcomes, refusal } = applyAlterations(generic.garment, [{ ...step, on: true }]);
+    const before = prepared(generic.garment);
+    const { outcomes, refusal } = applyAlterations(before, [{ ...step, on: true }]);
     const applied = outcomes[0]?.applied;
-    if (applied) return { done: { generic, before: generic.garment, applied } };
+    if (applied) return { done: { generic, before, applied } };
     problem ??= refusal?.problem ?? null;
   }
   return { done: null, problem: problem ?? bad('alter.no-generic', { kind: request.envelope.kind }).problem };

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { harbourBlouse } from '../../fit/testing/envelope.ts';
-import { type AlterationStep, type Envelope, type Figure, validateGarment } from '../../pattern/index.ts';
+import {
+  type AlterationStep,
+  type Envelope,
+  edgeLength,
+  type Figure,
+  pieceOf,
+  validateGarment,
+} from '../../pattern/index.ts';
 import { alterationCard, sayCard } from './index.ts';
 
 const step = (alteration: string, params: AlterationStep['params']): AlterationStep => ({
@@ -52,7 +59,10 @@ const steps = [
   step('lengthen-shorten', { where: 'above-waist', amount: 20 }),
   step('lengthen-shorten', { where: 'below-waist', amount: -15 }),
   step('lengthen-shorten', { where: 'sleeve', amount: 20 }),
+  step('lengthen-shorten', { where: 'rise', amount: 15 }),
+  step('lengthen-shorten', { where: 'leg', amount: -20 }),
   step('full-upper-arm', { amount: 12 }),
+  step('sway-back', { amount: 12 }),
   step('blend', { waist: '16' }),
   step('blend', { hip: '16' }),
   step('blend', { waist: '12', hip: '18' }),
@@ -88,6 +98,21 @@ describe('what stands for what', () => {
   it('a skirt for a skirt, also at the waist it hangs from', () => {
     expect(houseOf('skirt', step('blend', { waist: '16', hip: '18' }))).toBe('skirt');
     expect(houseOf('skirt', step('lengthen-shorten', { where: 'below-waist', amount: 30 }))).toBe('skirt');
+  });
+  it('trousers for trousers, their rise without its pockets', () => {
+    for (const where of ['rise', 'leg']) {
+      expect(houseOf('trousers', step('lengthen-shorten', { where, amount: 15 }))).toBe('trousers');
+    }
+    const envelope = envelopes['trousers'] as Envelope;
+    const wanted = step('lengthen-shorten', { where: 'rise', amount: 15 });
+    const card = alterationCard({ envelope, view: null, size: '14', step: wanted });
+    if (!card.ok || !card.value.picture) throw new Error('not drawn');
+    const { before, after } = card.value.picture;
+    expect(card.value.amounts[1]).toMatchObject({ at: 'crotch', total: 30, perPiece: 15, count: 2 });
+    for (const piece of ['front', 'back']) {
+      const by = edgeLength(pieceOf(after, piece), 'crotch') - edgeLength(pieceOf(before, piece), 'crotch');
+      expect(Math.abs(by - 15)).toBeLessThan(1);
+    }
   });
   it('a man’s for a man, and no woman’s front for his bust', () => {
     expect(houseOf('man’s knit top', step('blend', { hip: '16' }))).toBe('tee-men');

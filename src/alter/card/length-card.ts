@@ -1,21 +1,59 @@
 import { lerp } from '../../geometry/index.ts';
-import type { FinishedOf } from '../../pattern/index.ts';
+import type { FinishedOf, Garment } from '../../pattern/index.ts';
 import { bad, good } from '../../units/index.ts';
 import { lengthenShorten } from '../lengthen-shorten.ts';
 import type { PieceCut } from '../types.ts';
 import { carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
-import type { CardDimension } from './types.ts';
+import type { CardAmount, CardDimension } from './types.ts';
 
 /** Finished lengths that pass a place on the body. */
 const lengthsThrough: Readonly<Record<string, readonly FinishedOf[]>> = {
   'above-waist': ['back-length', 'front-length', 'side-length'],
   'below-waist': ['back-length', 'front-length', 'side-length'],
+  rise: ['side-length'],
+  leg: ['side-length', 'inside-leg'],
   sleeve: ['sleeve-length'],
 };
 
 /** Pieces that carry a place in the usual construction: halves of front and back, or a pair. */
-const usualCount: Readonly<Record<string, number>> = { 'above-waist': 4, 'below-waist': 4, sleeve: 2 };
+const usualCount: Readonly<Record<string, number>> = {
+  'above-waist': 4,
+  'below-waist': 4,
+  rise: 4,
+  leg: 4,
+  sleeve: 2,
+};
+
+/** What a place's alteration brings with it. */
+const follows = (where: string): readonly string[] => {
+  if (where === 'sleeve') return ['card.length-follows-lining', 'card.length-follows-placket'];
+  if (where === 'leg') return ['card.follows-lining'];
+  if (where === 'rise') return ['card.length-follows-zip', 'card.rise-follows-pocket', 'card.follows-lining'];
+  return ['card.length-follows-facing', 'card.length-follows-zip'];
+};
+
+/** Depth put into front and back is put into the crotch seam twice over (trade: crotch). */
+const crotchGrows = (amount: number): CardAmount => ({
+  at: 'crotch',
+  total: 2 * amount,
+  perPiece: amount,
+  count: 2,
+  said: say(amount > 0 ? 'card.rise-crotch-more' : 'card.rise-crotch-less', {
+    each: { mm: Math.abs(amount) },
+    times: 2,
+  }),
+});
+
+/** A pocket in the side seam is moved with the rise by hand: the generic piece is drawn without. */
+const withoutPockets = (garment: Garment): Garment => {
+  const pockets = new Set(garment.pieces.filter(({ role }) => role === 'pocket').map(({ id }) => id));
+  return {
+    ...garment,
+    pieces: garment.pieces.filter(({ id }) => !pockets.has(id)),
+    seams: garment.seams.filter(({ a, b }) => !pockets.has(a.piece) && !pockets.has(b.piece)),
+  };
+};
 
 /** A fold takes two lines: the cut of a shortening, and the line it is folded up to. */
 const linesOf = (cuts: readonly PieceCut[], amount: number): readonly PieceCut[] =>
@@ -60,12 +98,19 @@ export const lengthCard: CardMaker = (request) => {
   const where = String(place);
   const count = usualCount[where] ?? 1;
   const values = { amount: { mm: Math.abs(amount) }, place: where, count };
-  const made = carriedOut(request, { ...step, params: { where, amount } });
+  const made = carriedOut(
+    request,
+    { ...step, params: { where, amount } },
+    where === 'rise' ? withoutPockets : undefined,
+  );
   const more = longer ? 'lengthen' : 'shorten';
   return good({
     title: say(`card.${more}`, values),
-    purpose: say(where === 'sleeve' ? 'card.length-purpose-sleeve' : `card.length-purpose-${where}`),
-    amounts: [{ at: where, total: amount, perPiece: amount, count, said: say(`card.${more}-amount`, values) }],
+    purpose: say(`card.length-purpose-${where}`),
+    amounts: [
+      { at: where, total: amount, perPiece: amount, count, said: say(`card.${more}-amount`, values) },
+      ...(where === 'rise' ? [crotchGrows(amount)] : []),
+    ],
     where: [say(`card.length-where-${where}`), say('card.length-where-line'), say('card.length-where-same')],
     steps: [
       say('card.length-mark'),
@@ -76,12 +121,13 @@ export const lengthCard: CardMaker = (request) => {
       say('card.length-redraw'),
       say('card.length-walk'),
     ],
-    follows: [
-      say(where === 'sleeve' ? 'card.length-follows-lining' : 'card.length-follows-facing'),
-      ...(where === 'sleeve' ? [say('card.length-follows-placket')] : [say('card.length-follows-zip', values)]),
-      say('card.follows-notches'),
-    ],
-    holds: sayAll('card.hold-widths', 'card.hold-grain', where === 'sleeve' ? 'card.hold-underarm' : 'card.hold-side'),
+    follows: [...follows(where).map((code) => say(code, values)), say('card.follows-notches')],
+    holds: sayAll(
+      'card.hold-widths',
+      'card.hold-grain',
+      where === 'sleeve' ? 'card.hold-underarm' : 'card.hold-side',
+      ...(where === 'leg' || where === 'rise' ? ['card.hold-inside-leg'] : []),
+    ),
     cautions: [
       ...sayAll('card.length-no-dart'),
       ...(longer ? [] : [say('card.shorten-hem')]),
