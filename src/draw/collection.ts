@@ -1,7 +1,7 @@
 import type { FlatSketch } from '../drafting/index.ts';
 import { type Bounds, translation } from '../geometry/index.ts';
 import { drawFlatSketch } from './flat-sketch.ts';
-import { drawingOf, filledMark, groupMark, rectangle, textMark } from './marks.ts';
+import { drawingOf, estimatedTextWidth, filledMark, groupMark, rectangle, textMark } from './marks.ts';
 import { moveMarks } from './move.ts';
 import { sideBySide } from './side-by-side.ts';
 import type { Drawing, Mark } from './types.ts';
@@ -12,19 +12,30 @@ export interface CollectionEntry {
   readonly sketch: FlatSketch;
 }
 
+export interface CollectionOptions {
+  readonly label: string;
+  /** Width over height to come near to. */
+  readonly aspect: number;
+  /** Em of the names, mm on the sketches' own scale. */
+  readonly textSize: number;
+  /** The fronts alone, for a small table. */
+  readonly frontOnly?: boolean;
+}
+
 /** Round each sketch on its paper, mm. */
 const margin = 8;
 
 /** Flat sketches as papers lying side by side, each with its name; each can be pointed at by its id. */
 export const drawCollection = (
   entries: readonly CollectionEntry[],
-  { label, aspect, textSize }: { readonly label: string; readonly aspect: number; readonly textSize: number },
+  { label, aspect, textSize, frontOnly = false }: CollectionOptions,
 ): Drawing => {
-  const drawn = entries.map(({ name, sketch }) => drawFlatSketch(sketch, name));
+  const drawn = entries.map(({ name, sketch }) => drawFlatSketch(sketch, name, { pen: 'mark', frontOnly }));
   const papers = drawn.map(
-    ({ bounds: { minX, minY, maxX, maxY } }): Bounds => ({
+    ({ bounds: { minX, minY, maxX, maxY } }, index): Bounds => ({
       minX: minX - margin,
-      maxX: maxX + margin,
+      // A paper is as wide as its name needs.
+      maxX: Math.max(maxX + margin, minX + margin + estimatedTextWidth(entries[index]?.name ?? '', textSize, 'bold')),
       minY: minY - margin,
       maxY: maxY + margin + 1.6 * textSize,
     }),

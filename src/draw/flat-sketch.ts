@@ -22,7 +22,7 @@ const inks: Readonly<Record<SketchLine['kind'], Ink>> = {
   gathers: 'faint',
 };
 
-const shapeMarks = (shape: SketchShape, mirrored: boolean): readonly Mark[] => {
+const shapeMarks = (shape: SketchShape, mirrored: boolean, pen: Ink): readonly Mark[] => {
   const placed = (path: Path): Path => (mirrored ? applyToPath(mirrorX(), path) : path);
   const outline = placed(shape.outline);
   const ground: Mark = shape.inside
@@ -35,13 +35,25 @@ const shapeMarks = (shape: SketchShape, mirrored: boolean): readonly Mark[] => {
       ...(kind === 'button' ? [filledMark('marks', 'paper', path)] : []),
       pathMark('marks', inks[kind], path),
     ]),
-    pathMark('cut', 'cut', outline),
+    pathMark('cut', pen, outline),
   ];
 };
 
 /** Every shape in the order they lie, each half of a pair beside its mate so that what is next lies over both. */
-const faceMarks = (shapes: readonly SketchShape[]): readonly Mark[] =>
-  shapes.flatMap((shape) => [...(shape.bothSides ? shapeMarks(shape, true) : []), ...shapeMarks(shape, false)]);
+const faceMarks = (shapes: readonly SketchShape[], pen: Ink): readonly Mark[] =>
+  shapes.flatMap((shape) => [
+    ...(shape.bothSides ? shapeMarks(shape, true, pen) : []),
+    ...shapeMarks(shape, false, pen),
+  ]);
+
+export interface SketchOptions {
+  /** Width over height to come near to; side by side when left out. */
+  readonly aspect?: number;
+  /** The front alone, for where there is room for little. */
+  readonly frontOnly?: boolean;
+  /** Ink of the outlines: firm alone on a sheet, finer among many. */
+  readonly pen?: 'cut' | 'mark';
+}
 
 interface Face {
   readonly marks: readonly Mark[];
@@ -52,9 +64,13 @@ interface Face {
  * Front and back of a garment as they lie flat: side by side, or one above the other where that comes nearer to
  * `aspect` (width over height).
  */
-export const drawFlatSketch = (sketch: FlatSketch, name: string, aspect?: number): Drawing => {
+export const drawFlatSketch = (
+  sketch: FlatSketch,
+  name: string,
+  { aspect, frontOnly = false, pen = 'cut' }: SketchOptions = {},
+): Drawing => {
   const face = (shapes: readonly SketchShape[], id: 'front' | 'back'): Face => {
-    const small = moveMarks(faceMarks(shapes), scaling(scale));
+    const small = moveMarks(faceMarks(shapes, pen), scaling(scale));
     const label = fill(id === 'front' ? drawWords.sketchFront : drawWords.sketchBack, { name }, 'cm');
     return {
       marks: [groupMark(id, label, small)],
@@ -62,6 +78,7 @@ export const drawFlatSketch = (sketch: FlatSketch, name: string, aspect?: number
     };
   };
   const front = face(sketch.front, 'front');
+  if (frontOnly) return drawingOf(fill(drawWords.sketchFront, { name }, 'cm'), front.marks, 4);
   const back = face(sketch.back, 'back');
   const beside = translation({ x: front.bounds.maxX - back.bounds.minX + between, y: 0 });
   const below = translation({ x: 0, y: front.bounds.maxY - back.bounds.minY + between });

@@ -38,7 +38,9 @@ const usePatternOnTable = ({ house, pattern, size, shown, pick }: OnTable): void
     const pieceId = shown.startsWith('piece:') ? shown.slice('piece:'.length) : null;
     const piece = size.garment.pieces.find((one) => one.id === pieceId);
     if (house && shown === 'sketch') {
-      const drawing = drawFlatSketch(house.sketch(size.garment, pattern.view?.id), pattern.name, tableAspect);
+      const drawing = drawFlatSketch(house.sketch(size.garment, pattern.view?.id), pattern.name, {
+        aspect: tableAspect,
+      });
       return { drawing, subject: `${subject} sketch`, onSheet: true };
     }
     if (piece) return { drawing: drawOnePiece(piece, size.id, say.unit), subject: `${subject} ${piece.id}` };

@@ -6,13 +6,15 @@ import { goTo, pathTo } from '../app/router.ts';
 import { useSay } from '../app/settings.tsx';
 import { tableAspect } from '../parts/draw-garment.ts';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 
-/** The em of a sketch's name, mm on the sketches' own scale. */
-const nameSize = 13;
+/** The em of a sketch's name, mm on the sketches' own scale: on a broad table, and on a phone's. */
+const nameSize = { wide: 15, narrow: 36 } as const;
 
 /** Lays the whole collection on the table as sketches; pointing at one opens it. */
 export const useLayCollection = (patterns: readonly HousePattern[] | undefined): void => {
   const say = useSay();
+  const narrow = useNarrow();
   const laid = useMemo((): Laid | null => {
     if (!patterns) return null;
     const entries = patterns.flatMap((house) => {
@@ -22,10 +24,15 @@ export const useLayCollection = (patterns: readonly HousePattern[] | undefined):
     });
     const label = say.words(webHouseWords.collectionLabel, { names: entries.map(({ name }) => name).join(', ') });
     return {
-      drawing: drawCollection(entries, { label, aspect: tableAspect, textSize: nameSize }),
+      drawing: drawCollection(entries, {
+        label,
+        aspect: narrow ? 1.25 : tableAspect,
+        textSize: narrow ? nameSize.narrow : nameSize.wide,
+        frontOnly: narrow,
+      }),
       subject: 'collection',
       onPick: (id) => goTo(pathTo('pattern', `house:${id}`)),
     };
-  }, [patterns, say]);
+  }, [patterns, say, narrow]);
   useLay(laid);
 };
