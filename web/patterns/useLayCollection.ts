@@ -9,7 +9,7 @@ import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
 
 /** The em of a sketch's name, mm on the sketches' own scale: on a broad table, and on a phone's. */
-const nameSize = { wide: 15, narrow: 36 } as const;
+const nameSize = { wide: 15, narrow: 48 } as const;
 
 /** Lays the whole collection on the table as sketches; pointing at one opens it. */
 export const useLayCollection = (patterns: readonly HousePattern[] | undefined): void => {
