@@ -134,7 +134,6 @@ export const envelopePageWords = {
     },
     units: { inches: 'inches', cm: 'centimetres', yards: 'yards', metres: 'metres' },
     keys: 'Arrow keys and Enter go from cell to cell; Enter goes down. Several cells copied from a table can be pasted into one.',
-    noRows: 'Nothing typed in yet.',
     noSizes: 'Name the sizes first, above, or paste the chart with its line of sizes.',
     row: 'Row',
     size: 'Size {size}',
@@ -189,7 +188,6 @@ export const envelopePageWords = {
     keepOf: 'It is printed so: {where}',
     correct: 'Correct it',
     correctOf: 'Correct it: {where}',
-    toRow: 'Go to it',
     kept: 'Kept as printed: {count}. Ask about them again',
   },
   picture: {
@@ -204,7 +202,6 @@ export const envelopePageWords = {
     finished: '{name}: finished measurements of every size',
     finishedWith: '{name}: finished measurements of every size over {wearer}’s body',
     cloth: '{name}: cloth needed, each width to scale, size {size}',
-    cannotShow: 'The chart becomes a picture here once there are figures in it.',
     photograph: 'Photograph {number} of the envelope of {name}',
     ease: '{ease} of ease in size {size}',
     between: 'between {a} and {b}',
@@ -212,7 +209,6 @@ export const envelopePageWords = {
     above: 'over size {a}',
     at: 'as size {a}',
     widthSaid: '{length} wide',
-    envelopeNone: 'An envelope and what is printed on it',
   },
   flat: {
     title: 'Measured flat on the tissue',
@@ -281,8 +277,6 @@ export const envelopePageWords = {
     layOf: 'Lay photograph {number} on the table',
     remove: 'Take it away',
     removeOf: 'Take photograph {number} away',
-    removed: 'The photograph was taken away.',
-    putBack: 'Put it back',
   },
   owned: {
     form: 'It is',
@@ -323,7 +317,6 @@ export const envelopePageWords = {
     of: 'of cloth {width} wide.',
     why: 'How it is reckoned',
     noRow: 'The envelope prints no cloth needed for this size and view.',
-    layLater: 'A cutting layout would say it exactly; it needs the pieces.',
   },
   /** Parts of an envelope where two versions of it are set side by side. */
   fields: {
@@ -367,9 +360,8 @@ export const envelopePageWords = {
   make: {
     known: 'This pattern is known by its envelope: its charts, not its pieces.',
     view: 'View',
-    unknown: 'Not judged',
+    figuresOf: 'Finished figures of the size in hand.',
     toEnvelope: 'Open the envelope',
-    cards: 'Cards',
     cardsAbout:
       'What to do to the tissue for each alteration: where to cut, how much in all and on each piece, and what follows. The drawing is a piece of the usual kind, to scale with the amount; yours will look a little different.',
     noCards: 'No alteration is wanted from this size.',
@@ -388,6 +380,5 @@ export const envelopePageWords = {
       print:
         'Sheets are printed from the pieces. From an envelope only the cards above can be printed; the tissue itself is in its envelope.',
     },
-    picture: 'Card on the table',
   },
 } as const;

@@ -1,6 +1,7 @@
 import { type EnvelopeDoubt, keepDoubt } from '../../src/pattern/index.ts';
-import { envelopePageWords } from '../../src/words/index.ts';
-import { useSay } from '../app/settings.tsx';
+import { envelopePageWords, sentence } from '../../src/words/index.ts';
+import { locale, useSay } from '../app/settings.tsx';
+import { sizesKnown } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
 
 const words = envelopePageWords.doubts;
@@ -16,8 +17,9 @@ interface DoubtWordsProps {
 /** One doubt beside what it is about, with its two answers. */
 export const DoubtWords = ({ id, doubt, where, onCorrect }: DoubtWordsProps) => {
   const say = useSay();
-  const { change } = useEnvelope();
-  const { message, remedy } = say.problem(doubt);
+  const { change, unit } = useEnvelope();
+  // In the unit of the table it stands in, so that it can be held against the cell.
+  const { message, remedy } = sentence(doubt, unit, locale);
   return (
     <div className="field-trouble doubt">
       <p id={id}>
@@ -52,6 +54,7 @@ export const DoubtsSaid = () => {
   const say = useSay();
   const { envelope, doubts, change } = useEnvelope();
   const count = doubts.length;
+  if (!sizesKnown(envelope)) return null;
   return (
     <div className="stack doubts-said">
       <p role="status">

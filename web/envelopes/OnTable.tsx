@@ -1,6 +1,7 @@
 import { envelopePageWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
+import { sizesKnown } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
 
 const words = envelopePageWords.picture;
@@ -11,7 +12,7 @@ export const OnTable = ({ withBody = true }: { withBody?: boolean }) => {
   const { envelope, wearers, wearer, showWearer, photograph, showPhotograph } = useEnvelope();
   return (
     <div className="amount-fields">
-      {withBody && wearers.length > 0 && (
+      {withBody && wearers.length > 0 && sizesKnown(envelope) && (
         <Select
           label={words.wearer}
           value={wearer?.id ?? ''}

@@ -10,8 +10,8 @@ import {
   withChart,
 } from '../../src/pattern/index.ts';
 import type { Problem, Result } from '../../src/units/index.ts';
-import { envelopePageWords } from '../../src/words/index.ts';
-import { useSay } from '../app/settings.tsx';
+import { envelopePageWords, sentence } from '../../src/words/index.ts';
+import { locale, useSay } from '../app/settings.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { sizesKnown } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
@@ -46,7 +46,7 @@ interface PasteChartProps {
 /** A whole chart at once, as it is printed: read into the table when it is pasted, and kept in the box either way. */
 export const PasteChart = ({ chart, ask }: PasteChartProps) => {
   const say = useSay();
-  const { id, envelope, change } = useEnvelope();
+  const { id, envelope, unit, change } = useEnvelope();
   const [text, keep] = usePasted(`${id}/${chart}`);
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const field = useId();
@@ -113,7 +113,7 @@ export const PasteChart = ({ chart, ask }: PasteChartProps) => {
       )}
       <div aria-live="polite" className="stack">
         {problem && (
-          <Trouble words={say.problem(problem)}>
+          <Trouble words={sentence(problem, unit, locale)}>
             {!read && (
               <p>
                 {words.notTaken} {words.keptHere}
@@ -130,7 +130,7 @@ export const PasteChart = ({ chart, ask }: PasteChartProps) => {
           </p>
         )}
         {read?.said.map((said) => {
-          const { message, remedy } = say.problem(said);
+          const { message, remedy } = sentence(said, unit, locale);
           return (
             <p className="field-trouble" key={`${said.code} ${JSON.stringify(said.values)}`}>
               <strong>{message}</strong> {remedy}

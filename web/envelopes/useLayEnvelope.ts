@@ -1,9 +1,11 @@
 import { useMemo } from 'react';
 import type { ChartKind } from '../../src/pattern/index.ts';
 import { envelopePageWords, fill } from '../../src/words/index.ts';
+import { useSay } from '../app/settings.tsx';
 import { useCurrentPassage } from '../makes/Passages.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
+import { figureLaid } from '../wearers/useLayFigure.ts';
 import { drawBodyChart, drawFinishedChart } from './chart-picture.ts';
 import { drawClothNeeded } from './cloth-picture.ts';
 import { useEnvelope } from './envelope-context.ts';
@@ -16,6 +18,7 @@ const words = envelopePageWords.picture;
 export const useLayEnvelope = (): void => {
   const { id, envelope, wearer, photograph, measuring, row } = useEnvelope();
   const narrow = useNarrow();
+  const say = useSay();
   const passage = useCurrentPassage();
   const shown = photograph ?? (passage === 'photographs' ? (envelope.photographs[0] ?? null) : null);
   const number = shown === null ? 0 : envelope.photographs.indexOf(shown) + 1;
@@ -37,9 +40,12 @@ export const useLayEnvelope = (): void => {
       drawBodyChart(envelope, wearer, at('body')) ??
       drawFinishedChart(envelope, wearer, at('finished')) ??
       drawClothNeeded(envelope, middle, at('cloth'));
-    if (!drawing) return null;
+    if (!drawing) {
+      const figure = figureLaid(wearer?.measures ?? {}, envelope.for === 'men' ? 'men' : 'women', null, say);
+      return figure && { ...figure, drawing: { ...figure.drawing, label: words.bodyEmpty } };
+    }
     const kind = passage === 'cloth' || passage === 'finished' ? passage : 'body';
     return { drawing, subject: `envelope ${id} ${kind} ${narrow}`, onSheet: kind !== 'cloth' };
-  }, [id, envelope, wearer, passage, narrow, row]);
+  }, [id, envelope, wearer, passage, narrow, row, say]);
   useLay(tape ?? laidPhotograph ?? chart);
 };

@@ -1,7 +1,7 @@
 import { memo, useMemo } from 'react';
 import { type Fit, isClothCaution, verdictAsShown, type Way } from '../../src/fit/index.ts';
 import { lengthAsShown } from '../../src/units/index.ts';
-import { bodyWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
+import { bodyWords, envelopePageWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Link } from '../parts/Link.tsx';
@@ -56,6 +56,23 @@ const WayWords = ({ of, way, recommended, fit }: WayProps) => {
       {taken && <p className="note">{words.taken}</p>}
       {fit.estimated.length > 0 && recommended && <p className="note">{bodyWords.surveyLimits}</p>}
     </div>
+  );
+};
+
+/** Where the finished figures came from, level by level; nothing is said where all are computed from the pieces. */
+const FiguresFrom = ({ fit, size }: { fit: Fit; size: string }) => {
+  const cells = fit.sizes.find((one) => one.size === size)?.cells ?? [];
+  const told = [...new Set(cells.map((cell) => cell.finishedFrom))];
+  if (told.every((from) => from === 'pieces')) return null;
+  const named = (from: (typeof told)[number]) =>
+    cells
+      .filter((cell) => cell.finishedFrom === from)
+      .map((cell) => fitWords.levels[cell.level as keyof typeof fitWords.levels] ?? cell.level)
+      .join(', ');
+  return (
+    <p className="note">
+      {envelopePageWords.make.figuresOf} {told.map((from) => `${named(from)}: ${fitWords.from[from]}`).join('; ')}.
+    </p>
   );
 };
 
@@ -135,6 +152,7 @@ const Fitted = ({ of, fit }: { of: FitInHand; fit: Fit }) => {
         onChange={(chosen) => change((before) => ({ ...before, size: chosen || null }), 'size')}
       />
       <EaseTable fit={fit} chosen={size} />
+      <FiguresFrom fit={fit} size={size} />
       <p className="note">{fitWords.beliefs}</p>
     </>
   );

@@ -10,7 +10,13 @@ const words = webWords.wearers;
 /** Someone to show where the tape goes, before anything was measured. */
 const anyone: Measures = { stature: 1650 };
 
-const figureLaid = (known: Measures, survey: 'women' | 'men', focused: MeasureId | null, say: Say): Laid | null => {
+/** The figure of these measures as it lies on the table; null where it cannot be drawn. */
+export const figureLaid = (
+  known: Measures,
+  survey: 'women' | 'men',
+  focused: MeasureId | null,
+  say: Say,
+): Laid | null => {
   const measures = completeMeasures({ ...anyone, ...known }, survey).measures;
   if (!isWhole(measures)) return null;
   const name = focused ? describeMeasure(focused).name : '';
