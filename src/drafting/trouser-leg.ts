@@ -5,6 +5,7 @@ import {
   type Point,
   pathLength,
   pathPointAtLength,
+  splitPathAtLength,
   splitSegment,
 } from '../geometry/index.ts';
 import { fallingCurve, parameterAtHeight, sideAt } from './side-seam.ts';
@@ -39,16 +40,19 @@ export interface LegFrame {
   readonly lower: 'straight' | 'curved';
 }
 
+/** One of a leg's two seams, downward: above the knee and, where it reaches there, below. */
+export type LegSeam = readonly [above: Cubic, below?: Cubic | Line];
+
 /** One leg from hip to hem, its seams drawn downward. The hip seam lies at x = 0, the side to the right. */
 export interface Leg {
   /** The crease, which is the grain: it halves the leg at knee and hem. */
   readonly crease: number;
   readonly hipLevel: number;
   readonly crotchPoint: Point;
-  /** Hip to knee, knee to hem. */
-  readonly side: readonly [Cubic, Cubic | Line];
-  /** Crotch point to knee, knee to hem. */
-  readonly inside: readonly [Cubic, Cubic | Line];
+  /** Hip to knee, knee to hem; a leg cut off above the knee has the first alone. */
+  readonly side: LegSeam;
+  /** Crotch point to knee, knee to hem; likewise. */
+  readonly inside: LegSeam;
   /** Across the thigh, from inside to side: as far below the crotch along front and back inside leg. */
   readonly thigh: readonly [Point, Point];
 }
@@ -76,7 +80,7 @@ const belowKnee = (frame: LegFrame, knee: number, hem: number): Cubic | Line => 
   const to: Point = { x: hem, y: frame.hemLevel };
   return frame.lower === 'straight'
     ? line(from, to)
-    : fallingCurve(from, to, 0, (0.75 * (hem - knee)) / (to.y - from.y));
+    : fallingCurve(from, to, 0, (1.5 * (hem - knee)) / (to.y - from.y));
 };
 
 /**
@@ -86,6 +90,9 @@ const belowKnee = (frame: LegFrame, knee: number, hem: number): Cubic | Line => 
 const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number, hem: number): Cubic =>
   fallingCurve(hip, { x: knee, y: frame.kneeLevel }, 0, kneeSlope(frame, knee, hem));
 
+/** The slope beyond which an inside leg is begun no steeper than it must be. */
+const steepestBegin = 0.75;
+
 /**
  * Crotch point to knee: hollowed, without a bend the other way. A cubic of mean slope m that ends in slope b is hollow
  * throughout while it begins between (3m − b) / 2 and 3m − 2b; it is begun a little above the least, so that it is
@@ -94,7 +101,8 @@ const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number, hem: number): 
 const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number, hem: number): Cubic => {
   const mean = (knee - fork.x) / (frame.kneeLevel - fork.y);
   const end = kneeSlope(frame, knee, hem);
-  const begin = (3 * mean - end) / 2 + 0.22 * (mean - end);
+  const least = (3 * mean - end) / 2;
+  const begin = Math.max(least, Math.min(least + 0.22 * (mean - end), steepestBegin));
   return fallingCurve(fork, { x: knee, y: frame.kneeLevel }, begin, end);
 };
 
@@ -135,7 +143,7 @@ const backLeg = (frame: LegFrame, front: Leg): Leg | null => {
   if (drop === null || low === null) return null;
   const side = [sideFrom(drop), belowKnee(frame, kneeOut, hemOut)] as const;
   const inside = [insideFrom(low), belowKnee(frame, kneeIn, hemIn)] as const;
-  const along = ([above]: Leg['side'], y: number): number =>
+  const along = ([above]: LegSeam, y: number): number =>
     pathLength([splitSegment(above, parameterAtHeight(above, y))[0]]);
   const thigh = frame.crotchLevel + thighBelow;
   return {
@@ -161,4 +169,31 @@ export const draftLegs = (frame: LegFrame): FrontBack<Leg> | null => {
   const front = frontLeg(frame);
   const back = backLeg(frame, front);
   return back === null ? null : { front, back };
+};
+
+const partAbove = (seam: LegSeam, y: number): Cubic => {
+  const [part] = splitSegment(seam[0], parameterAtHeight(seam[0], y));
+  return part as Cubic;
+};
+
+const partOfLength = (seam: LegSeam, mm: number): Cubic => {
+  const [part] = splitPathAtLength([seam[0]], mm);
+  return part?.[0] as Cubic;
+};
+
+/**
+ * Legs cut off above the knee: the front square to its crease at a height; the back where its seams have come as far
+ * as the front's, its inside leg less its part of the stretch, so that both still walk.
+ */
+export const cutLegsAt = ({ front, back }: FrontBack<Leg>, y: number): FrontBack<Leg> => {
+  const cut = { side: partAbove(front.side, y), inside: partAbove(front.inside, y) };
+  const stretched = pathLength([back.inside[0]]) / pathLength([front.inside[0]]);
+  return {
+    front: { ...front, side: [cut.side], inside: [cut.inside] },
+    back: {
+      ...back,
+      side: [partOfLength(back.side, pathLength([cut.side]))],
+      inside: [partOfLength(back.inside, stretched * pathLength([cut.inside]))],
+    },
+  };
 };

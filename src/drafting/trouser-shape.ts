@@ -111,7 +111,7 @@ export const legShape = (ease: LegEase): readonly ShapeCheck[] => [
     'Both forks over the hip girth: what the body is deep',
     trousers,
     'share',
-    [0.09, 0.26],
+    [0.09, 0.275],
     (garment, body) => (fork(garment, 'front') + fork(garment, 'back')) / (body.hipGirth ?? Number.NaN),
   ),
   check('seat-slants', 'The seat seam slants, from hip to waist', trousers, 'degrees', [3, 24], (garment) =>

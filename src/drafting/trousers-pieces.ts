@@ -3,9 +3,10 @@ import type { Garment, Girth, Notch, Piece, Seam } from '../pattern/index.ts';
 import { good, type Result } from '../units/index.ts';
 import { allowances, interfacing, shell } from './pieces.ts';
 import { seamPocket } from './pocket-in-seam.ts';
-import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
-import { backStretch, type SettledLegs, settleLegs } from './trouser-fit.ts';
+import { longer, plain, side } from './seams.ts';
+import { type SettledLegs, settleLegs } from './trouser-fit.ts';
 import { legPiece, sideEdges } from './trouser-piece.ts';
+import { legGirths, legSeams } from './trouser-seams.ts';
 import type { TrousersPlan } from './trousers-plan.ts';
 import { draftWaist, frontEase, type TrousersWaist } from './trousers-waist.ts';
 import type { EaseByLevel } from './types.ts';
@@ -85,24 +86,8 @@ const bandSeams = (gathered: boolean): readonly Seam[] => {
   ];
 };
 
-/** Seams that join legs, whatever is above them. The left upper side stays open for what closes it. */
-export const legSeams: readonly Seam[] = [
-  plain('side-upper', side('front', 'side-upper'), side('back', 'side-upper'), [['hip', 'hip']]),
-  plain('side', side('front', 'side'), side('back', 'side'), [['knee-side', 'knee-side']]),
-  longer(
-    'stretched',
-    'inside-leg',
-    side('back', 'inside-leg', true),
-    side('front', 'inside-leg', true),
-    [-backStretch - 1, 0],
-    [['knee-inside', 'knee-inside']],
-  ),
-  plain('crotch-front', side('front', 'crotch'), side('front', 'crotch'), [['crotch-front', 'crotch-front']]),
-  plain('crotch-back', side('back', 'crotch'), side('back', 'crotch'), [['crotch-back', 'crotch-back']]),
-];
-
 const seams: readonly Seam[] = [
-  ...legSeams,
+  ...legSeams(true),
   plain('pocket-front', side('pocket', 'side'), side('front', 'side-upper'), [
     ['mouth', 'mouth'],
     ['hip', 'hip'],
@@ -120,12 +105,6 @@ const seams: readonly Seam[] = [
   plain('band-left-inner', side('front-waistband', 'end-inner'), side('back-waistband', 'start-inner', true)),
 ];
 
-export const legGirths: readonly Girth[] = [
-  roundBody('hip', 'hipGirth', ['front', 'back']),
-  roundLimb('thigh', 'thighGirth', ['front', 'back']),
-  roundLimb('knee', 'kneeGirth', ['front', 'back']),
-];
-
 const girths: readonly Girth[] = [
   {
     level: 'waist',
@@ -136,12 +115,12 @@ const girths: readonly Girth[] = [
       { piece: 'back-waistband', factor: 1 },
     ],
   },
-  ...legGirths,
+  ...legGirths(true),
 ];
 
 const assemble = (plan: TrousersPlan, settled: SettledLegs, waist: TrousersWaist): Garment => {
   const opening = openingOf(plan);
-  const { legs, crotch, frame } = settled;
+  const { legs, crotch } = settled;
   const leg = (which: 'front' | 'back', name: string): Piece =>
     legPiece({
       which,
@@ -149,7 +128,6 @@ const assemble = (plan: TrousersPlan, settled: SettledLegs, waist: TrousersWaist
       leg: legs[which],
       crotch: crotch[which],
       top: waist.tops[which],
-      kneeLevel: frame.kneeLevel,
       opening,
       hemAllowance,
       upperNotches: [{ id: 'mouth', at: mouth.from }],
