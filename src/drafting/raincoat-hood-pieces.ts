@@ -95,7 +95,7 @@ export const hoodCentre = (hood: RaincoatHood, isLined: boolean): Piece => {
       { id: 'crown', edge: 'top', at: along, strokes: 1 },
       { id: 'head-back', edge: 'top', at: pathLength(hood.top.slice(0, 2)) / pathLength(hood.top), strokes: 2 },
     ],
-    grain: { from: { x: 0.4 * neck.from.x, y: 20 }, to: { x: 0.4 * neck.from.x, y: foot.y - 20 } },
+    grain: { from: { x: 0.62 * neck.from.x, y: 20 }, to: { x: 0.62 * neck.from.x, y: foot.y - 20 } },
     levels: [],
     landmarks: [landmark('visor-centre', peak), landmark('nape', foot), landmark('visor', opening.to)],
     lines: [{ id: 'crown', kind: 'placement', path: [line({ x: 0, y: at(along).y }, at(along))] }],

@@ -46,11 +46,11 @@ export const notchShare = 0.4;
 /** Alterations of the armhole hinge on its lower third. */
 const hingeOn = ({ armhole }: RaincoatHalf): Point => pathPointAtLength(armhole, (2 / 3) * pathLength(armhole));
 
-/** Levels at which the body may be lengthened: above the pocket's flap, and between pocket and hem. */
+/** Levels at which the body may be lengthened: above the pocket's flap, and between pocket and hem, clear of where the lining's hem rises to the side. */
 export const lengthenLevels = (plan: RaincoatPlan, body: RaincoatBody) => {
   const pocket = pocketPlace(plan, body);
   const bust = body.depth + bustBelow;
-  return { above: bust + 0.5 * (pocket.flapTop - bust), below: (pocket.bottom + plan.hemLevel) / 2 };
+  return { above: bust + 0.5 * (pocket.flapTop - bust), below: pocket.bottom + 0.38 * (plan.hemLevel - pocket.bottom) };
 };
 
 /** The back neck in two: the middle part, which the hood's strip is sewn to, and the rest. */
@@ -231,7 +231,7 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
         strokes: 1,
       },
     ],
-    grain: { from: at(0.5 * fold, 30), to: at(0.5 * fold, length - 30) },
+    grain: { from: at(1.5 * fold, 30), to: at(1.5 * fold, length - 30) },
     levels: [level('waist', ...across(plan.waistLevel))],
     landmarks: [],
     lines: [
