@@ -141,7 +141,7 @@ export const draftJacketBody = (plan: JacketPlan, depth: number): Result<JacketB
   const backAt = fallAt(princessBack.back, bustLevel);
   const sideBackAt = fallAt(princessBack.sideBack, bustLevel);
   const lostAtBust = sideBackAt.x - backAt.x + fallAt(centre, bustLevel).x;
-  const bustFront = apex.x + Math.sqrt(over ** 2 - (bustLevel - apex.y) ** 2);
+  const bustFront = princessFront.apexSide.x + Math.sqrt(over ** 2 - (bustLevel - apex.y) ** 2);
   const bustBack = plan.bustHalf - frontBust + lostAtBust;
   const { takenIn, atHip } = plan;
   const outAtWaist = (plan.waistHalf + takenIn.front + takenIn.back + takenIn.centre - bustFront - bustBack) / 2;
@@ -231,7 +231,7 @@ export const draftJacketBody = (plan: JacketPlan, depth: number): Result<JacketB
       across: rotate(frontArmhole.across, swing, apex),
       princess: princessFront.sideFront,
       side: sideFrontSide,
-      bust: [apex, { x: bustFront, y: bustLevel }],
+      bust: [princessFront.apexSide, { x: bustFront, y: bustLevel }],
       notch: princessFront.notch[1],
     },
     back: {

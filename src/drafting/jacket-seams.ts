@@ -5,7 +5,7 @@ import type { JacketView } from './jacket-plan.ts';
 import { longer, plain, roundBody, roundLimb, side } from './seams.ts';
 
 /** How much the side front may be longer over the bust than the centre front: what wool is eased without a pucker, mm. */
-export const bustEase = [0, 4] as const;
+export const bustEase = [0.5, 5] as const;
 
 /** Sleeve seams: the top sleeve is stretched over the bend in front and eased over the elbow behind, mm. */
 const bendSeams = { front: [-6, -1], back: [0.5, 5] } as const;

@@ -57,10 +57,10 @@ const bodyShape: readonly ShapeCheck[] = [
     'The side front is eased over the bust by no more than cloth takes without a pucker',
     tailoring,
     'mm',
-    [0, 4],
+    [0.5, 5],
     (garment) => differenceOf(garment, 'princess-front'),
   ),
-  check('bust-round', 'The side front is rounded over the bust, not pointed', tailoring, 'mm', [60, 1500], (garment) =>
+  check('bust-round', 'The side front is rounded over the bust, not pointed', tailoring, 'mm', [50, 1500], (garment) =>
     leastRadius(runOf(garment, 'side-front', 'princess')),
   ),
   check(
@@ -256,6 +256,19 @@ const sleeveShape: readonly ShapeCheck[] = [
     'degrees',
     [179.5, 180.5],
     (garment) => cornerBetween(garment, 'sleeve', 'cap-front', 'cap-back'),
+  ),
+  check(
+    'under-cap-even',
+    'No bend of the under sleeve’s cap is tighter than its seam allowance is wide',
+    sleeve,
+    'mm',
+    [16, 400],
+    (garment) =>
+      Math.min(
+        ...['under-sleeve', 'lining-under-sleeve'].flatMap((piece) =>
+          ['cap-front', 'cap-back'].map((edge) => leastRadius(runOf(garment, piece, edge))),
+        ),
+      ),
   ),
   check(
     'under-cap-smooth',

@@ -33,10 +33,10 @@ const between = (a: number, b: number): number => (a * b > 0 ? (2 * a * b) / (a 
 
 const slopeOf = (from: Point, to: Point): number => (to.x - from.x) / (to.y - from.y);
 
-/** From a place on the seam to waist, hip and hem: drawn in to the waist, round over the hip to the grain, square to the hem. */
-const belowBust = (from: Point, slope: number, inward: 1 | -1, levels: PrincessLevels): Fall => {
-  const waist: Point = { x: from.x - (inward * levels.openAtWaist) / 2, y: levels.waist };
-  const hip: Point = { x: from.x - (inward * levels.openAtHip) / 2, y: levels.hip };
+/** From a place on the seam to waist, hip and hem, each half of its opening away from the axis: drawn in to the waist, round over the hip to the grain, square to the hem. */
+const belowBust = (from: Point, axis: number, slope: number, inward: 1 | -1, levels: PrincessLevels): Fall => {
+  const waist: Point = { x: axis - (inward * levels.openAtWaist) / 2, y: levels.waist };
+  const hip: Point = { x: axis - (inward * levels.openAtHip) / 2, y: levels.hip };
   const atWaist = between(slopeOf(from, waist), slopeOf(waist, hip));
   return [
     fallingCurve(from, waist, slope, atWaist),
@@ -66,7 +66,7 @@ export const backPrincess = (start: Point, intake: number, length: number, level
   // A straight leg half way, then the parabola that carries its slope to none: no bend turns back.
   const half: Point = { x: start.x + intake / 4, y: start.y + length / 2 };
   const blade: Point = { x: axis, y: start.y + 1.5 * length };
-  const back: Fall = [line(start, half), fallingCurve(half, blade, slope, 0), ...belowBust(blade, 0, 1, levels)];
+  const back: Fall = [line(start, half), fallingCurve(half, blade, slope, 0), ...belowBust(blade, axis, 0, 1, levels)];
   return { back, sideBack: applyToPath(mirrorX(axis), back) as Fall, blade };
 };
 
@@ -76,10 +76,15 @@ export interface FrontPrincess {
   readonly sideFront: Fall;
   /** From here down to the bust the side front is rounded; above it both edges are one curve. */
   readonly notch: readonly [front: Point, sideFront: Point];
+  /** Where the bust level meets the side front's edge. */
+  readonly apexSide: Point;
 }
 
-/** How far above the bust the rounding of the side front begins, mm, and at most what share of the way to the shoulder. */
-const rounding = { reach: 105, most: 0.5 } as const;
+/**
+ * How far above the bust the rounding of the side front begins, mm, and at most what share of the way to the shoulder;
+ * how far it stands out over the apex, which makes the edge the few mm longer that are eased over the bust.
+ */
+const rounding = { reach: 105, most: 0.5, out: 3 } as const;
 
 /**
  * The front's princess seam, from the shoulder over the bust to the hem.
@@ -89,7 +94,8 @@ const rounding = { reach: 105, most: 0.5 } as const;
  *    opens the seam: the centre panel keeps the line, the side front has it swung.
  * 3. Below the apex the edges part to the waist, each taking half, mirror images but for the side front's beginning.
  * 4. The side front's corner at the apex is rounded: over the bust it runs in the direction half way between the one
- *    in which it arrives and the one in which it leaves. Cloth is eased there by what the round is longer.
+ *    in which it arrives and the one in which it leaves, and stands out a little. Cloth is eased there by what the round
+ *    is longer.
  *
  * As princess seams are made from a darted block in manuals of metric pattern cutting.
  */
@@ -108,11 +114,13 @@ export const frontPrincess = (shoulder: Point, apex: Point, swing: number, level
   const leaving = normalize({ x: -atApex, y: 1 });
   const over = add(arriving, leaving);
   const leavingNotch = segmentTangentAt(swung, 1);
-  const round = fallingCurve(swung.to, apex, leavingNotch.x / leavingNotch.y, over.x / over.y);
+  const apexSide: Point = { x: apex.x - rounding.out, y: apex.y };
+  const round = fallingCurve(swung.to, apexSide, leavingNotch.x / leavingNotch.y, over.x / over.y);
   return {
-    front: [rigid, near, ...belowBust(apex, atApex, 1, levels)],
-    sideFront: [swung, round, ...belowBust(apex, over.x / over.y, -1, levels)],
+    front: [rigid, near, ...belowBust(apex, apex.x, atApex, 1, levels)],
+    sideFront: [swung, round, ...belowBust(apexSide, apex.x, over.x / over.y, -1, levels)],
     notch: [rigid.to, swung.to],
+    apexSide,
   };
 };
 
