@@ -1,7 +1,20 @@
-import { type Path, type Point, pathEnd, pathLength, segmentPointAt } from '../geometry/index.ts';
+import {
+  angleOf,
+  applyToPath,
+  joinPaths,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  rotation,
+  segmentPointAt,
+  splitPathAtLength,
+  subtract,
+} from '../geometry/index.ts';
 import type { Piece, Run } from '../pattern/index.ts';
 import { mouthOf } from './darted-waist.ts';
 import { allowances, closeRuns, edge, edgeRun, landmark, lengthenLine, level, shell, straightRun } from './pieces.ts';
+import { seamPocket } from './pocket-in-seam.ts';
 import { parameterAtHeight } from './side-seam.ts';
 import type { SkirtDraft, SkirtPanel, SkirtSide } from './skirt-panel.ts';
 import { type BandSection, straightWaistband } from './waistband.ts';
@@ -42,6 +55,20 @@ const waistRuns = ({ waist }: SkirtPanel, which: Half): readonly Run[] =>
     ];
   });
 
+/** Down the side from the waist: where a pocket's mouth begins, and the least to where it ends, a little past the hip, mm. */
+const mouth = { from: 52, least: 205, pastHip: 8 } as const;
+
+/** A side seam in the edges it is sewn as: whole, or down to the end of a pocket's mouth and on from there. */
+export const sideEdges = ({ plan }: SkirtDraft, side: SkirtSide): readonly (readonly [id: string, path: Path])[] => {
+  if (!plan.pocketed) return [['side', side]];
+  const [upper, below] = splitPathAtLength(side, Math.max(mouth.least, pathLength([side[0]]) + mouth.pastHip));
+  if (!upper || !below) throw new Error('A pocket is longer than the side it lies in');
+  return [
+    ['side-upper', upper],
+    ['side', below],
+  ];
+};
+
 /** Front, cut once on the fold, or back, cut twice with a seam down the centre. */
 export const skirtPiece = (draft: SkirtDraft, which: Half): Piece => {
   const { plan } = draft;
@@ -49,6 +76,8 @@ export const skirtPiece = (draft: SkirtDraft, which: Half): Piece => {
   const centre = centreOf(which);
   const [hipCurve, straight] = panel.side;
   const hemCentre = pathEnd(panel.hem);
+  const sides = sideEdges(draft, panel.side);
+  const top = sides[0] as readonly [string, Path];
   const back = which === 'back';
   const grainAt = 0.35 * hipCurve.to.x;
   return {
@@ -58,19 +87,22 @@ export const skirtPiece = (draft: SkirtDraft, which: Half): Piece => {
     cut: [back ? shell(2, true) : shell(1, false)],
     runs: closeRuns([
       ...waistRuns(panel, which),
-      edgeRun('side', panel.side),
+      ...sides.map(([id, path]) => edgeRun(id, path)),
       edgeRun('hem', panel.hem),
       straightRun(centre, hemCentre, panel.centre),
     ]),
     edges: [
       edge('waist', 'seam', skirtAllowances.waist),
-      edge('side', 'seam', skirtAllowances.seam),
+      ...sides.map(([id]) => edge(id, 'seam', skirtAllowances.seam)),
       edge('hem', 'hem', skirtAllowances.hem),
       back ? edge(centre, 'seam', skirtAllowances.seam) : edge(centre, 'fold', 0),
     ],
     darts: panel.waist.darts.map(({ point }, i) => ({ id: dartIds[which][i] ?? '', point, pressed: 'before' })),
     notches: [
-      { id: 'hip', edge: 'side', at: hipNotch(panel.side), strokes: back ? 2 : 1 },
+      ...(plan.pocketed
+        ? [{ id: 'mouth', edge: 'side-upper', at: mouth.from / pathLength(top[1]), strokes: 1 as const }]
+        : []),
+      { id: 'hip', edge: top[0], at: pathLength([hipCurve]) / pathLength(top[1]), strokes: back ? 2 : 1 },
       ...(back
         ? [
             {
@@ -93,6 +125,23 @@ export const skirtPiece = (draft: SkirtDraft, which: Half): Piece => {
     ],
     lines: [lengthenAt(draft, panel.side)],
   };
+};
+
+/** The bag of a pocket in the side seam, hung from the front's waist as it is once the dart is stitched. */
+export const skirtPocket = (draft: SkirtDraft): Piece => {
+  const { waist, side } = draft.front;
+  const [dart] = waist.darts;
+  const [inner, outer] = waist.runs;
+  const [upper] = sideEdges(draft, side);
+  if (!dart || !inner || !outer || !upper) throw new Error('A front without a dart');
+  const [from, to] = dart.legs.map((leg) => angleOf(subtract(leg, dart.point))) as [number, number];
+  return seamPocket({
+    name: 'Pocket bag',
+    waist: joinPaths(applyToPath(rotation(to - from, dart.point), inner), outer),
+    side: upper[1],
+    mouthFrom: mouth.from,
+    sideAbove: side[0],
+  });
 };
 
 /** The waistband, from the right half's centre back round the front to the left's; what closes lies under on from the right. */

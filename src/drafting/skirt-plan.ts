@@ -15,7 +15,7 @@ const needed = [
 
 export type SkirtMeasures = Read<(typeof needed)[number]>;
 
-export type SkirtView = 'knee' | 'midi';
+export type SkirtView = 'knee' | 'midi' | 'pockets';
 
 /** One dart: share of the finished waist from the centre, mm long, mm taken in. */
 export interface PlannedDart {
@@ -40,6 +40,8 @@ export interface SkirtPlan {
   readonly flare: number;
   /** From the waist at the centre back down to the end of the zip. */
   readonly zip: number;
+  /** Whether there are pockets in the side seams. */
+  readonly pocketed: boolean;
   /** The band, folded, and how far its underlap runs on. */
   readonly band: { readonly width: number; readonly underlap: number };
   /** How much shorter the lining is. */
@@ -99,7 +101,7 @@ export const planSkirt = (given: Measures, view: SkirtView, wishes: EaseByLevel)
   }
   const hipLevel = body.waistToHip;
   const knee = body.waistHeight - body.kneeHeight;
-  const hemLevel = view === 'knee' ? knee + 30 : body.waistHeight - 0.45 * body.kneeHeight;
+  const hemLevel = view === 'midi' ? body.waistHeight - 0.45 * body.kneeHeight : knee + 30;
   if (hipLevel < least.hip || hemLevel < hipLevel + least.below) {
     return bad('drafting.skirt-levels', {
       hip: { mm: Math.round(hipLevel) },
@@ -136,6 +138,7 @@ export const planSkirt = (given: Measures, view: SkirtView, wishes: EaseByLevel)
     hemLevel,
     flare,
     zip: Math.ceil((hipLevel + 10) / 5) * 5,
+    pocketed: view === 'pockets',
     band: { width: 35, underlap: 30 },
     liningShorter: 20,
   });

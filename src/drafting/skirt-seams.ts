@@ -17,11 +17,27 @@ const bandEdges = (which: Half): readonly { readonly id: string; readonly mate: 
   ];
 };
 
+/** Above and below its mouth the side is sewn; at the mouth the lining's pair of bags is sewn to the front, the cloth's to the back. */
+const pocketSeams: readonly Seam[] = [
+  plain('side-upper', side('front', 'side-upper'), side('back', 'side-upper'), [
+    ['mouth', 'mouth'],
+    ['hip', 'hip'],
+  ]),
+  ...(['front', 'back'] as const).map((which) =>
+    plain(`pocket-${which}`, side('pocket', 'side'), side(which, 'side-upper'), [
+      ['mouth', 'mouth'],
+      ['hip', 'hip'],
+    ]),
+  ),
+  plain('pocket-bag', side('pocket', 'bag'), side('pocket', 'bag')),
+];
+
 /** How the skirt is joined: shell, lining, and both to the band, the shell outside, the lining inside. */
 export const skirtSeams = (draft: SkirtDraft): readonly Seam[] => {
   const halves: readonly Half[] = ['front', 'back'];
   return [
     plain('side', side('front', 'side'), side('back', 'side'), [['hip', 'hip']]),
+    ...(draft.plan.pocketed ? pocketSeams : []),
     plain('centre-back', side('back', 'centre-back'), side('back', 'centre-back'), [['zip-end', 'zip-end']]),
     plain('lining-side', side('lining-front', 'side'), side('lining-back', 'side'), [['hip', 'hip']]),
     plain('lining-centre-back', side('lining-back', 'centre-back'), side('lining-back', 'centre-back'), [

@@ -3,14 +3,15 @@ import {
   distance,
   endTangent,
   pathBounds,
+  pathEnd,
   startTangent,
   subtract,
   turnBetween,
 } from '../geometry/index.ts';
-import { closing, dartOf, edgeLength, edgeRuns, type Garment, levelWidth, pieceOf } from '../pattern/index.ts';
+import { closing, dartOf, edgeLength, edgeRuns, type Garment, hasEdge, levelWidth, pieceOf } from '../pattern/index.ts';
 import type { ShapeCheck } from './shape-check.ts';
-import { edgeBend, inDegrees, landmarkIn, legsApart, meanOf } from './shape-garment.ts';
-import { asideOf, inflections } from './shape-measures.ts';
+import { edgeBend, inDegrees, landmarkIn, legsApart, meanOf, runOf } from './shape-garment.ts';
+import { apart, asideOf, inflections } from './shape-measures.ts';
 import { check, smooth, sources, square } from './shape-rules.ts';
 import { dartIds, type Half } from './skirt-pieces.ts';
 import type { SkirtView } from './skirt-plan.ts';
@@ -71,13 +72,56 @@ const bandRound = (garment: Garment): number => levelWidth(pieceOf(garment, 'wai
 const tucked = (garment: Garment, which: Half): number =>
   length(garment, `lining-${which}`, 'waist') - length(garment, which, 'waist');
 
+/** The edge a side seam begins as at the waist. */
+const topSide = (view: SkirtView): 'side' | 'side-upper' => (view === 'pockets' ? 'side-upper' : 'side');
+
+/** A whole side seam, in one edge or two. */
+const sideLength = (garment: Garment, piece: string): number =>
+  length(garment, piece, 'side') +
+  (hasEdge(pieceOf(garment, piece), 'side-upper') ? length(garment, piece, 'side-upper') : 0);
+
+/** What a cutter looks at in the pockets of the view that has them. */
+const pocketChecks: readonly ShapeCheck[] = [
+  check(
+    'pocket-copies-side',
+    'The pocket bag’s side is the front’s own',
+    sewing,
+    'mm',
+    [0, 0.1],
+    (garment) => apart(runOf(garment, 'pocket', 'side'), runOf(garment, 'front', 'side-upper')).most,
+  ),
+  check(
+    'pocket-mouth',
+    'The mouth of the pocket is long enough for a hand that goes in aslant, and ends where an arm reaches',
+    sewing,
+    'mm',
+    [125, 240],
+    (garment) => {
+      const at = pieceOf(garment, 'front').notches.find(({ id }) => id === 'mouth')?.at ?? Number.NaN;
+      return (1 - at) * length(garment, 'front', 'side-upper');
+    },
+  ),
+  check(
+    'pocket-hangs',
+    'The bag hangs from the waist, clear of the centre',
+    sewing,
+    'share',
+    [0.3, 0.95],
+    (garment) => length(garment, 'pocket', 'waist') / length(garment, 'front', 'waist'),
+  ),
+  check('pocket-deep', 'The bag reaches below its mouth', sewing, 'mm', [70, 140], (garment) => {
+    const { maxY } = pathBounds(runOf(garment, 'pocket', 'bag'));
+    return maxY - pathEnd(runOf(garment, 'pocket', 'side')).y;
+  }),
+];
+
 /** What a cutter looks at before she would cut from the skirt, by measuring the drafted pieces alone. */
 export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
   square('waist-square-front', 'front', 'centre-front', 'waist'),
   square('waist-square-back', 'back', 'centre-back', 'waist'),
-  square('waist-square-side-front', 'front', 'waist', 'side'),
-  square('waist-square-side-back', 'back', 'waist', 'side'),
-  smooth('waist-over-side', 'The waist runs on across the side seam', 'side', 0),
+  square('waist-square-side-front', 'front', 'waist', topSide(view)),
+  square('waist-square-side-back', 'back', 'waist', topSide(view)),
+  smooth('waist-over-side', 'The waist runs on across the side seam', topSide(view), 0),
   smooth('hem-over-side', 'The hem runs on across the side seam', 'side', 1),
   square('hem-square-front', 'front', 'hem', 'centre-front'),
   square('hem-square-back', 'back', 'hem', 'centre-back'),
@@ -173,7 +217,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     (garment) => landmarkIn(garment, 'front', 'waist-centre-front').y - landmarkIn(garment, 'front', 'waist-side').y,
   ),
   check('side-bends', 'The side seam rounds the hip without a wave', block, 'count', [0, 0], (garment) =>
-    Math.max(edgeBend(garment, 'front', 'side'), edgeBend(garment, 'back', 'side')),
+    Math.max(edgeBend(garment, 'front', topSide(view)), edgeBend(garment, 'back', topSide(view))),
   ),
   check('sides-alike', 'Front and back side seam are one curve', truing, 'mm', [0, 0.1], (garment) =>
     Math.abs(sideIntake(garment, 'front') - sideIntake(garment, 'back')),
@@ -215,7 +259,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     'The hem over the skirt at the hip: an A-line',
     block,
     'share',
-    view === 'knee' ? [1.08, 1.4] : [1.15, 1.65],
+    view === 'midi' ? [1.15, 1.65] : [1.08, 1.4],
     (garment) => sweep(garment) / hipRound(garment),
   ),
   check('hem-steps', 'The hem is wide enough to step in', fitting, 'mm', [950, 2400], sweep),
@@ -225,14 +269,14 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     truing,
     'mm',
     [-8, 20],
-    (garment) => length(garment, 'front', 'side') - length(garment, 'front', 'centre-front'),
+    (garment) => sideLength(garment, 'front') - length(garment, 'front', 'centre-front'),
   ),
   check(
     'length',
     'Waist to hem over waist to knee',
     block,
     'share',
-    view === 'knee' ? [1.02, 1.1] : [1.3, 1.65],
+    view === 'midi' ? [1.3, 1.65] : [1.02, 1.1],
     (garment, body) => length(garment, 'front', 'centre-front') / ((body.waistHeight ?? 0) - (body.kneeHeight ?? 0)),
   ),
   check(
@@ -267,7 +311,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
   ),
   check('lining-shorter', 'The lining is shorter than the skirt all round', sewing, 'mm', [18, 22], (garment) =>
     meanOf(
-      length(garment, 'front', 'side') - length(garment, 'lining-front', 'side'),
+      sideLength(garment, 'front') - sideLength(garment, 'lining-front'),
       length(garment, 'back', 'centre-back') - length(garment, 'lining-back', 'centre-back'),
     ),
   ),
@@ -318,4 +362,5 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     const { minX, maxX, minY, maxY } = pathBounds(pieceOf(garment, 'front').runs.flatMap(({ path }) => path));
     return (maxY - minY) / (maxX - minX);
   }),
+  ...(view === 'pockets' ? pocketChecks : []),
 ];

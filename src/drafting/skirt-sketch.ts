@@ -6,10 +6,12 @@ import {
   type Path,
   type Point,
   pathEnd,
+  pathLength,
   pathStart,
   reversePath,
+  subPath,
 } from '../geometry/index.ts';
-import { dartOf, type Garment, pieceOf } from '../pattern/index.ts';
+import { dartOf, type Garment, hasEdge, pieceOf } from '../pattern/index.ts';
 import { runOf } from './shape-garment.ts';
 import type { FlatSketch, SketchLine, SketchShape } from './sketch.ts';
 import { stitchedAlong } from './sketch.ts';
@@ -25,6 +27,28 @@ const closed = (id: string, half: Path, seam: boolean, lines: readonly SketchLin
   bothSides: seam,
 });
 
+const hasPocket = (garment: Garment): boolean => hasEdge(pieceOf(garment, 'front'), 'side-upper');
+
+const sideOf = (garment: Garment, which: Half): Path => [
+  ...(hasPocket(garment) ? runOf(garment, which, 'side-upper') : []),
+  ...runOf(garment, which, 'side'),
+];
+
+/** The mouth of a pocket is understitched: a short row beside the seam, with a bar across each end. */
+const mouth = (garment: Garment): readonly SketchLine[] => {
+  if (!hasPocket(garment)) return [];
+  const side = runOf(garment, 'front', 'side-upper');
+  const at = pieceOf(garment, 'front').notches.find(({ id }) => id === 'mouth')?.at ?? 0;
+  const whole = pathLength(side);
+  const opening = subPath(side, at * whole, whole);
+  const inside = offsetPath(opening, -7);
+  return [
+    { kind: 'stitching', path: inside },
+    { kind: 'seam', path: [line(pathStart(opening), pathStart(inside))] },
+    { kind: 'seam', path: [line(pathEnd(opening), pathEnd(inside))] },
+  ];
+};
+
 /**
  * The waist of a half as it lies once the darts are stitched: the lining's, which has none. Each dart is the line from
  * where it is stitched to its point.
@@ -37,7 +61,7 @@ const half = (garment: Garment, which: Half, hemDepth: number, more: readonly Sk
   });
   const path = [
     ...runOf(garment, `lining-${which}`, 'waist'),
-    ...runOf(garment, which, 'side'),
+    ...sideOf(garment, which),
     ...runOf(garment, which, 'hem'),
   ];
   return closed(which, path, which === 'back', [...darts, stitchedAlong(garment, which, 'hem', hemDepth), ...more]);
@@ -63,7 +87,7 @@ export const skirtSketch = (garment: Garment, bandWidth: number, hemDepth: numbe
   // A concealed zip shows as the seam alone, and as the mark where it ends.
   const mark: SketchLine = { kind: 'stitching', path: [line({ x: 0, y: end }, { x: 8, y: end })] };
   return {
-    front: [half(garment, 'front', hemDepth), band(garment, 'front', bandWidth)],
+    front: [half(garment, 'front', hemDepth, mouth(garment)), band(garment, 'front', bandWidth)],
     back: [half(garment, 'back', hemDepth, [mark]), band(garment, 'back', bandWidth)],
   };
 };

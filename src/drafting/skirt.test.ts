@@ -16,7 +16,13 @@ const drafted = (body: Measures, view = 'knee', ease = {}): Garment => {
   return garment.value;
 };
 
-describeHousePattern(skirt, { gradedBy: 'bustGirth' });
+describeHousePattern(skirt, {
+  gradedBy: 'bustGirth',
+  // One stature: below the end of a pocket's mouth there is less side left, for the way over the hip grows.
+  shrinks: { 'front.side': 2, 'back.side': 2 },
+  // The bag is at least as wide as a hand, which the smallest waist would not make it.
+  strays: { 'pocket.waist': 4, 'pocket.bag': 4 },
+});
 
 describe('the skirt', () => {
   it('keeps its flare in the longer view, and everything above the hem', () => {
@@ -70,6 +76,21 @@ describe('the skirt', () => {
     }
     expect(pieceOf(garment, 'waistband').cut.map(({ layer }) => layer)).toEqual(['shell', 'interfacing']);
     for (const piece of garment.pieces) expect(cutLine(piece).length).toBeGreaterThan(3);
+  });
+
+  it('hangs its pockets from the waist as it is once the dart is stitched', () => {
+    const [plain, pocketed] = [drafted(woman), drafted(woman, 'pockets')];
+    expect(pocketed.pieces.map(({ id }) => id)).toEqual([...plain.pieces.map(({ id }) => id), 'pocket']);
+    const front = pieceOf(pocketed, 'front');
+    expect(edgeLength(front, 'side-upper') + edgeLength(front, 'side')).toBeCloseTo(
+      edgeLength(pieceOf(plain, 'front'), 'side'),
+      3,
+    );
+    expect(edgeLength(pieceOf(pocketed, 'pocket'), 'side')).toBeCloseTo(edgeLength(front, 'side-upper'), 6);
+    const waist = (id: string) =>
+      pieceOf(pocketed, id).runs.filter((run) => run.kind === 'edge' && run.edge === 'waist');
+    // The bag crosses the dart and still meets the side where the waist does.
+    expect(waist('pocket')[0]?.path.at(-1)?.to).toEqual(waist('front').at(-1)?.path.at(-1)?.to);
   });
 
   it('follows ease that is asked for', () => {
@@ -144,6 +165,18 @@ describe('the skirt’s shape checks', () => {
     expect(found(shortZip)).toMatch(/zip-past-hip/);
     expect(found(shortZip)).toMatch(/lining-opens-further/);
     expect(found(drafted(woman), { ...woman, hipGirth: 1300 })).toMatch(/hips-pass|hip-ease/);
+  });
+
+  it('see a pocket that does not copy the side, hangs too deep or has too short a mouth', () => {
+    const pockets = (id: string, change: (piece: Piece) => Piece) =>
+      shapeComplaints(skirt, 'pockets', changedPiece(drafted(woman, 'pockets'), id, change), woman).join();
+    expect(pockets('pocket', bent('side', 0, 'control2', 12, 0))).toMatch(/pocket-copies-side/);
+    expect(pockets('pocket', bent('bag', 0, 'control2', 0, 160))).toMatch(/pocket-deep/);
+    const shortMouth = pockets('front', (piece) => ({
+      ...piece,
+      notches: piece.notches.map((notch) => (notch.id === 'mouth' ? { ...notch, at: 0.6 } : notch)),
+    }));
+    expect(shortMouth).toMatch(/pocket-mouth/);
   });
 
   it('see a band that is too short for the waist', () => {

@@ -6,7 +6,7 @@ import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { liningPiece } from './skirt-lining.ts';
 import { draftSkirt, type SkirtDraft } from './skirt-panel.ts';
-import { skirtAllowances, skirtBand, skirtPiece } from './skirt-pieces.ts';
+import { skirtAllowances, skirtBand, skirtPiece, skirtPocket } from './skirt-pieces.ts';
 import { planSkirt, type SkirtView } from './skirt-plan.ts';
 import { skirtGirths, skirtSeams } from './skirt-seams.ts';
 import { skirtShape } from './skirt-shape.ts';
@@ -20,6 +20,7 @@ const assemble = (draft: SkirtDraft): Garment => ({
     liningPiece(draft, 'front'),
     liningPiece(draft, 'back'),
     skirtBand(draft),
+    ...(draft.plan.pocketed ? [skirtPocket(draft)] : []),
   ],
   seams: skirtSeams(draft),
   girths: skirtGirths,

@@ -6,6 +6,7 @@ export const skirtWords = {
     'A lined A-line skirt on a straight waistband: darts front and back, concealed zip at the centre back, a hook on the band. It follows the hip and falls away from it to the hem.',
   views: {
     knee: { name: 'Knee length', about: 'The hem just below the knee.' },
+    pockets: { name: 'Knee length with pockets', about: 'As the knee length, with pockets in the side seams.' },
     midi: { name: 'Midi', about: 'The hem below the calf, with the same flare carried on.' },
   },
   pieces: {
@@ -14,6 +15,7 @@ export const skirtWords = {
     'lining-front': 'Front lining',
     'lining-back': 'Back lining',
     waistband: 'Waistband',
+    pocket: 'Pocket bag',
   },
   work: [
     {
@@ -27,7 +29,17 @@ export const skirtWords = {
     { do: 'press', text: 'Press the darts towards the centre over a rounded pad.' },
     {
       do: 'sew',
+      text: 'Stitch the lining’s pocket bags to the front and the cloth’s to the back, from the waist to the end of the mouth; understitch the front ones.',
+      views: ['pockets'],
+    },
+    {
+      do: 'sew',
       text: 'Stitch the concealed zip to the centre back down to its notch, then the seam below it. Join the sides.',
+    },
+    {
+      do: 'sew',
+      text: 'Sew the sides of this view from the waist to the upper mark and on from the lower one; then the bags round to one another, and baste them to the front’s waist.',
+      views: ['pockets'],
     },
     { do: 'press', text: 'Press the seams open, over the hip on the pad, so that the curve is kept.' },
     {
