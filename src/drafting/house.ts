@@ -1,4 +1,5 @@
 import { blouse } from './blouse.ts';
+import { jacket } from './jacket.ts';
 import { raincoat } from './raincoat.ts';
 import { skirt } from './skirt.ts';
 import { sweatshirt, sweatshirtMen } from './sweatshirt.ts';
@@ -15,6 +16,7 @@ export const housePatterns: readonly HousePattern[] = [
   sweatshirtMen,
   skirt,
   raincoat,
+  jacket,
   trousers,
   trousersMen,
 ];
