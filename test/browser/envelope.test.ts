@@ -152,6 +152,23 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
     visited.faults.length = 0;
   });
 
+  it('takes a photograph away, and has it back by undo', async () => {
+    const photographs = passage('Photograph of the envelope');
+    await photographs.getByRole('button', { name: 'Take photograph 1 away' }).click();
+    await photographs.getByText('No photograph yet.').waitFor();
+    await untilSaved(page);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    const picture = photographs.getByRole('img');
+    await picture.waitFor();
+    await expect.poll(() => picture.evaluate((image) => (image as HTMLImageElement).naturalWidth)).toBe(1000);
+    await photographs.getByRole('button', { name: 'Lay photograph 1 on the table' }).click();
+    await page.getByRole('region', { name: 'The table' }).locator('image.photograph').waitFor();
+    await untilSaved(page);
+    expect((await kept()).photographs).toHaveLength(1);
+    // The browser complains of the picture that was gone for a moment.
+    visited.faults.length = 0;
+  });
+
   it('reads a pasted body chart with fractions and ranges into a table at once', async () => {
     const chart = passage('Body chart');
     await paste(chart.getByLabel('The body chart, line by line as it is printed'), harbourDress.body.join('\n'));
