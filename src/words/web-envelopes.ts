@@ -362,6 +362,7 @@ export const envelopePageWords = {
     view: 'View',
     figuresOf: 'Finished figures of the size in hand.',
     toEnvelope: 'Open the envelope',
+    waitsCutting: 'the scissors; its cards can be printed',
     cardsAbout:
       'What to do to the tissue for each alteration: where to cut, how much in all and on each piece, and what follows. The drawing is a piece of the usual kind, to scale with the amount; yours will look a little different.',
     noCards: 'No alteration is wanted from this size.',

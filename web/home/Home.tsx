@@ -8,7 +8,7 @@ import { pathTo } from '../app/router.ts';
 import { useSay, useSettings } from '../app/settings.tsx';
 import { useWorkroomInfo } from '../app/workroom.ts';
 import type { StoredDocument } from '../documents/api.ts';
-import { waitsFor } from '../makes/standing.ts';
+import { type Waits, waitsFor } from '../makes/standing.ts';
 import { Link } from '../parts/Link.tsx';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
@@ -18,7 +18,7 @@ import { useLayMake } from './useLayMake.ts';
 
 const words = webWords.home;
 
-/** What things are called, by the ids a make names them with. */
+/** What things are called, by the ids a make names them with, and what a make waits for. */
 const useNames = () => {
   const wearers = useDocuments<Wearer>('wearer');
   const cloths = useDocuments<Cloth>('cloth');
@@ -30,12 +30,21 @@ const useNames = () => {
     if (asked.state === 'here') for (const { id, body } of asked.value) names.set(id, body.name);
   }
   for (const pattern of house ?? []) names.set(`house:${pattern.id}`, pattern.name);
-  return (id: string) => names.get(id) ?? words.gone;
+  const ofEnvelopes = envelopes.state === 'here' ? envelopes.value.map(({ id }) => id) : [];
+  return {
+    nameOf: (id: string) => names.get(id) ?? words.gone,
+    waits: (make: Make) => waitsFor(make, ofEnvelopes.includes(make.pattern) ? 'envelope' : 'pieces'),
+  };
 };
 
-const InHand = ({ make, nameOf }: { make: StoredDocument<Make>; nameOf: (id: string) => string }) => {
+interface InHandProps {
+  readonly make: StoredDocument<Make>;
+  readonly nameOf: (id: string) => string;
+  readonly waits: Waits;
+}
+
+const InHand = ({ make, nameOf, waits }: InHandProps) => {
   const say = useSay();
-  const waits = waitsFor(make.body);
   useLayMake(make);
   const hash = waits.passage ? `#${waits.passage}` : '';
   return (
@@ -77,7 +86,7 @@ const Home = () => {
   const asked = useDocuments<Make>('make');
   const { settings } = useSettings();
   const { demo } = useWorkroomInfo();
-  const nameOf = useNames();
+  const { nameOf, waits } = useNames();
   if (asked.state === 'asking') return <Waiting what={webWords.shell.opening} />;
   if (asked.state === 'refused') return <Trouble words={asked.words} />;
   const makes = asked.value.toSorted((a, b) => (a.updatedAt < b.updatedAt ? 1 : -1));
@@ -85,7 +94,7 @@ const Home = () => {
   const others = makes.filter((make) => make !== inHand);
   return (
     <Page title={inHand?.body.name ?? words.title}>
-      {inHand ? <InHand make={inHand} nameOf={nameOf} /> : <Empty />}
+      {inHand ? <InHand make={inHand} nameOf={nameOf} waits={waits(inHand.body)} /> : <Empty />}
       {others.length > 0 && (
         <section className="passage" aria-labelledby="others">
           <h2 id="others">{words.others}</h2>
@@ -94,7 +103,7 @@ const Home = () => {
               <li key={id}>
                 <Link to={pathTo('make', id)}>{body.name}</Link>
                 <p className="note">
-                  {words.waits} {waitsFor(body).words}.
+                  {words.waits} {waits(body).words}.
                 </p>
               </li>
             ))}

@@ -1,20 +1,21 @@
 import type { Make } from '../../src/make/index.ts';
-import { webWords } from '../../src/words/index.ts';
+import { envelopePageWords, webWords } from '../../src/words/index.ts';
 
 const words = webWords.home;
 
 /** What a make waits for next, in words, and the passage of its page where that is done. */
 export interface Waits {
   readonly words: string;
-  readonly passage: 'fit' | 'layout' | 'print' | null;
+  readonly passage: 'fit' | 'alterations' | 'layout' | 'print' | null;
 }
 
-/** A size first, then a cloth, then the scissors; what is sewn and worn is told by its state. */
-export const waitsFor = (make: Make): Waits => {
+/** A size first, then a cloth, then the scissors; what is sewn and worn is told by its state. From an envelope cards are printed, not sheets. */
+export const waitsFor = (make: Make, knownBy: 'pieces' | 'envelope' = 'pieces'): Waits => {
   if (make.state === 'cut') return { words: words.waitsSewing, passage: null };
   if (make.state === 'sewn') return { words: words.waitsWearing, passage: null };
   if (make.state === 'worn' || make.state === 'set-aside') return { words: words.waitsNothing, passage: null };
   if (make.size === null) return { words: words.waitsSize, passage: 'fit' };
   if (make.cloth === null) return { words: words.waitsCloth, passage: 'layout' };
+  if (knownBy === 'envelope') return { words: envelopePageWords.make.waitsCutting, passage: 'alterations' };
   return { words: words.waitsCutting, passage: 'print' };
 };
