@@ -15,6 +15,7 @@ import { cutLine, outlineOf, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { cardWords, fill } from '../words/index.ts';
 import { drawBeforeAfter } from './before-after.ts';
+import { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 import {
   drawingOf,
   estimatedTextWidth,
@@ -37,6 +38,8 @@ export interface CardDrawingOptions {
   /** Em of the words in mm of the pieces: 3.53 × the scale's denominator is 10 point on paper. */
   readonly textSize?: number;
   readonly textWidth?: TextWidth;
+  /** What was drawn last, so that the same card at another size of type is not worked out again. */
+  readonly cache?: DrawingCache;
 }
 
 const usualSize = 24;
@@ -46,6 +49,7 @@ interface Style {
   readonly locale: string;
   readonly size: number;
   readonly textWidth: TextWidth;
+  readonly cache: DrawingCache;
 }
 
 /** One piece of the picture with its words, its top left at 0, 0. */
@@ -64,14 +68,8 @@ export const drawCard = (card: Card, options: CardDrawingOptions): Drawing | nul
   const { picture } = card;
   if (!picture) return null;
   const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
-  const style: Style = { unit, locale, size, textWidth };
-  const all = picture.after.pieces.flatMap((after) => {
-    const before = picture.before.pieces.find(({ id }) => id === after.id);
-    return before && before !== after ? [{ before, after }] : [];
-  });
-  // A lining is altered as the cloth over it is: its words say so, and it need not be drawn again.
-  const ofCloth = all.filter(({ after }) => after.cut.some(({ layer }) => layer === 'shell'));
-  const changed = ofCloth.length > 0 ? ofCloth : all;
+  const style: Style = { unit, locale, size, textWidth, cache: options.cache ?? createDrawingCache() };
+  const changed = piecesToDraw(picture);
   const caption =
     picture.nested.length > 0
       ? cardWords.nestHere
@@ -89,14 +87,44 @@ export const drawCard = (card: Card, options: CardDrawingOptions): Drawing | nul
     style,
   );
   const gap = size * 2.5;
-  const height = Math.max(left.height, right.height);
+  // Many panels of one garment stand above themselves as altered, few beside them.
+  const above = changed.length > mostBeside;
+  const height = above ? left.height + gap + right.height : Math.max(left.height, right.height);
+  const place = above ? { x: 0, y: left.height + gap } : { x: left.width + gap, y: 0 };
   const marks = [
     ...left.marks,
-    ...moveMarks(right.marks, translation({ x: left.width + gap, y: 0 })),
+    ...moveMarks(right.marks, translation(place)),
     ...moveMarks(scaleBar(style), translation({ x: 0, y: height + size * 1.5 })),
   ];
   const label = fill(cardWords.drawingLabel, { title: sayCard(card, unit, locale).title }, unit, locale);
   return drawingOf(label, marks, size * 0.4);
+};
+
+/** Before and after stand beside each other while there are no more pieces than this. */
+const mostBeside = 3;
+
+/** What is drawn is what is cut apart: facings, bands and stands follow it, as the words say. */
+const follows: readonly Piece['role'][] = [
+  'front-facing',
+  'back-facing',
+  'neck-band',
+  'cuff',
+  'collar',
+  'waistband',
+  'pocket',
+  'placket',
+  'other',
+];
+
+/** The altered pieces worth drawing. A lining is altered as the cloth over it is and need not be drawn again. */
+const piecesToDraw = ({ before, after }: CardPicture): readonly { readonly before: Piece; readonly after: Piece }[] => {
+  const changed = after.pieces.flatMap((piece) => {
+    const old = before.pieces.find(({ id }) => id === piece.id);
+    return old && old !== piece ? [{ before: old, after: piece }] : [];
+  });
+  const ofCloth = changed.filter(({ after: piece }) => piece.cut.some(({ layer }) => layer === 'shell'));
+  const leading = ofCloth.filter(({ after: piece }) => !follows.includes(piece.role));
+  return [leading, ofCloth, changed].find((some) => some.length > 0) ?? [];
 };
 
 /** Panels side by side on one top edge, a caption above them. */
@@ -181,9 +209,15 @@ const anchorOf = (piece: Piece): Point => {
 
 /** The piece as altered over the piece as it was, as the make's page draws it, with the amounts between ticks. */
 const afterPanel = (before: Piece, after: Piece, picture: CardPicture, style: Style): Panel => {
-  const { unit, locale, size } = style;
+  const { unit, locale, size, cache } = style;
   const alone = (piece: Piece) => ({ pieces: [piece], seams: [], girths: [] });
-  const drawing = drawBeforeAfter(alone(before), alone(after), { unit, locale, amounts: 'told', textSize: size });
+  const drawing = drawBeforeAfter(alone(before), alone(after), {
+    unit,
+    locale,
+    amounts: 'told',
+    textSize: size,
+    cache,
+  });
   const group = drawing.marks.find((mark): mark is GroupMark => mark.kind === 'group');
   if (!group) return panelOf(drawing.marks, style.textWidth);
   const by = subtract(startOf(group), pathStart(cutLine(after)));

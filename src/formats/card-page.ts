@@ -1,5 +1,13 @@
 import { type Card, type SaidCard, sayCard } from '../alter/index.ts';
-import { drawCard, type Mark, moveMarks, type TextWidth, textMark } from '../draw/index.ts';
+import {
+  createDrawingCache,
+  type DrawingCache,
+  drawCard,
+  type Mark,
+  moveMarks,
+  type TextWidth,
+  textMark,
+} from '../draw/index.ts';
 import { scaling, translation } from '../geometry/index.ts';
 import type { Unit } from '../units/index.ts';
 import { fill, cardWords as words } from '../words/index.ts';
@@ -78,7 +86,7 @@ const section = (heading: string, texts: readonly string[], numbered = false): r
  */
 export const cardPage = (card: Card, width: number, height: number, style: CardPageStyle): CardPage => {
   const said = sayCard(card, style.unit, style.locale);
-  const laidOut = { card, said, width, height, style };
+  const laidOut = { card, said, width, height, style, cache: createDrawingCache() };
   let last: CardPage | null = null;
   for (const scale of card.picture ? scales : []) {
     for (const page of drawnAt(laidOut, scale)) {
@@ -98,6 +106,7 @@ interface LaidOut {
   readonly width: number;
   readonly height: number;
   readonly style: CardPageStyle;
+  readonly cache: DrawingCache;
 }
 
 /** Both ways to lay a card out with its drawing at a scale, as far as the paper is wide enough for them. */
@@ -108,6 +117,7 @@ const drawnAt = (laidOut: LaidOut, scale: number): readonly CardPage[] => {
     locale: style.locale,
     textSize: textSize * scale,
     textWidth: style.textWidth,
+    cache: laidOut.cache,
   });
   if (!drawing) return [];
   const { minX, minY, maxX, maxY } = drawing.bounds;

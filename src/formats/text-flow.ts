@@ -80,7 +80,9 @@ export const flow = (
     const gap = item.kind === 'heading' && !first ? headingGap : 0;
     const next = items[index + 1];
     const followed = item.kind === 'heading' && next ? blockOf(next, column.width, style).length * style.leading : 0;
-    if (!first && y + gap + block.length * style.leading + followed > column.bottom) {
+    // At the head of a column there is nowhere better to go, but for a heading whose words would leave it behind.
+    const movable = !first || followed > 0;
+    if (movable && y + gap + block.length * style.leading + followed > column.bottom) {
       open();
       // The next column may be of another width.
       block = blockOf(item, column.width, style);

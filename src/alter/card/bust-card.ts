@@ -3,7 +3,7 @@ import { dartsOf, type Garment, landmarkOf, type Piece } from '../../pattern/ind
 import { bad, good } from '../../units/index.ts';
 import { fullBust } from '../full-bust.ts';
 import { smallBust } from '../small-bust.ts';
-import { carriedOut, changeOf, girthsChanged, pictureOf } from './carried-out.ts';
+import { carriedOut, pictureOf } from './carried-out.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension } from './types.ts';
 
@@ -43,18 +43,14 @@ const bustCard =
     const name = full ? 'full-bust' : 'small-bust';
     const sign = full ? 1 : -1;
     const made = carriedOut(request, { ...step, alteration: name, version: 1, params: { amount: each } });
-    const changes = made.done?.applied.changes ?? [];
     const front = made.done ? frontOf(made.done.before) : undefined;
+    const dimensions = made.done ? dimensionsOf(made.done.before, made.done.applied.garment) : [];
     // The drop comes of how the hinge lies to the bust point, so the generic piece can only say about how much it is.
-    const drop = front
-      ? changeOf(changes, (one) => one.what === 'edge-length' && one.piece === front.id && one.edge === 'centre-front')
-      : 0;
+    const drop = sign * (dimensions[1]?.mm ?? 0);
     const altered = made.done?.applied.garment.pieces.find(({ id }) => id === front?.id);
     const intake = altered ? (dartsOf(altered)[0]?.intake ?? 0) : 0;
     const values = { each: { mm: each }, times: halves, drop: { mm: Math.abs(drop) }, intake: { mm: intake } };
-    const girths = made.done
-      ? girthsChanged(changes)
-      : { bust: sign * halves * each, waist: sign * halves * each, hip: sign * halves * each };
+    const total = sign * halves * each;
     return good({
       title: say(`card.${name}`, values),
       purpose: say(`card.${name}-purpose`),
@@ -107,8 +103,9 @@ const bustCard =
         say('card.toile'),
         ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
       ],
-      changes: { ...girths, 'front-length': drop },
-      picture: made.done ? pictureOf(made.done, dimensionsOf(made.done.before, made.done.applied.garment)) : null,
+      // Every width from the bust down; of a dress with a waist seam, those of its skirt with it.
+      changes: { bust: total, waist: total, hip: total, 'front-length': drop },
+      picture: made.done ? pictureOf(made.done, dimensions) : null,
       notDrawn: made.done ? null : made.problem,
     });
   };

@@ -29,10 +29,6 @@ export const carriedOut = (
   return { done: null, problem: problem ?? bad('alter.no-generic', { kind: request.envelope.kind }).problem };
 };
 
-/** The change of one kind on a piece that the alteration reports, mm. */
-export const changeOf = (changes: readonly Change[], matches: (change: Change) => boolean): number =>
-  changes.find(matches)?.by ?? 0;
-
 /** Girths by level as the alteration reports them, mm. */
 export const girthsChanged = (changes: readonly Change[]): Readonly<Record<string, number>> =>
   Object.fromEntries(changes.flatMap(({ what, level, by }) => (what === 'girth' && level ? [[level, by]] : [])));

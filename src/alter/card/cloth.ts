@@ -50,9 +50,21 @@ const grownPieces = (before: Garment, after: Garment, layer: 'shell' | 'lining' 
 
 type Grows = Pick<CardPicture, 'before' | 'after'>;
 
+type Layer = 'shell' | 'lining' | 'interfacing';
+
+/** How an alteration's pieces grow, layer by layer; a cut line takes long enough to be drawn once. */
+const grownBy = ({ before, after }: Grows): ((layer: Layer) => readonly Grown[]) => {
+  const known = new Map<Layer, readonly Grown[]>();
+  return (layer) => {
+    const grown = known.get(layer) ?? grownPieces(before, after, layer);
+    known.set(layer, grown);
+    return grown;
+  };
+};
+
 /** What one alteration adds to one row of the cloth chart, mm. */
-const moreFor = ({ before, after }: Grows, row: ClothRow): number => {
-  const grown = grownPieces(before, after, layerOf[row.layer]);
+const moreFor = (grownOf: (layer: Layer) => readonly Grown[], row: ClothRow): number => {
+  const grown = grownOf(layerOf[row.layer]);
   const inLength = inRows(grown, row.width / 2);
   const inArea = grown.reduce((sum, { area }) => sum + area, 0) / (row.width * usedShare);
   return Math.max(0, Math.ceil(Math.max(inLength, inArea) / step - 1e-6) * step);
@@ -72,13 +84,15 @@ export const clothAfter = (
   earlier: readonly Grows[] = [],
 ): readonly CardCloth[] => {
   const index = envelope.sizes.indexOf(sizeId);
+  const own = picture && grownBy(picture);
+  const others = earlier.map(grownBy);
   return envelope.clothNeeded
     .filter((row) => row.view === view || row.view === null || view === null)
     .flatMap((row): CardCloth[] => {
       const printed = figureMm(row.figures[index] ?? null);
       if (printed === null) return [];
-      const old = earlier.reduce((sum, one) => sum + moreFor(one, row), printed);
-      const more = picture ? moreFor(picture, row) : 0;
+      const old = others.reduce((sum, one) => sum + moreFor(one, row), printed);
+      const more = own ? moreFor(own, row) : 0;
       return [{ layer: row.layer, width: row.width, nap: row.nap, old, more, now: old + more }];
     });
 };
