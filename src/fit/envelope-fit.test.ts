@@ -107,6 +107,25 @@ describe('a pattern known by its envelope', () => {
     expect(codes(fit)).toContain('fit.arm-full');
     expect(codes(fit).filter((code) => /arm-too-tight|mended/.test(code))).toEqual([]);
   });
+  it('judges trousers by the hip, and asks for rise and leg where their chart gives them', () => {
+    const trousers: Envelope = {
+      ...harbourBlouse,
+      kind: 'trousers',
+      body: [
+        ...harbourBlouse.body,
+        { measure: 'bodyRise', figures: [255, 258, 261, 264, 267, 270, 273, 276] },
+        { measure: 'insideLeg', figures: [780, 780, 780, 780, 780, 780, 780, 780] },
+      ],
+    };
+    const fit = fitted({ ...body, bodyRise: 282, insideLeg: 745 }, trousers, null);
+    expect(fit.scale.by).toBe('hip');
+    expect(fit.unknown.map(({ level }) => level)).toEqual(['waist', 'thigh']);
+    expect(fit.ways[0]?.alterations).toMatchObject([
+      { alteration: 'lengthen-shorten', params: { where: 'rise', amount: 18 }, count: 4, counted: 'usual' },
+      { alteration: 'lengthen-shorten', params: { where: 'leg', amount: -35 }, count: 4, counted: 'usual' },
+    ]);
+    expect(codes(fit)).toEqual(expect.arrayContaining(['fit.length-rise', 'fit.length-leg']));
+  });
   it('has words for every reason', () => {
     for (const way of fitted({ ...body, hipGirth: 1050, backWaistLength: 390 }).ways) {
       for (const reason of way.reasons) {
