@@ -72,10 +72,26 @@ export interface LegEase {
   readonly thigh: readonly [number, number];
   /** How far the hem may turn across a seam, degrees: little where legs are straight. */
   readonly hemTurn: number;
+  /** Legs that end above the knee have no knee to look at. */
+  readonly toKnee?: boolean;
 }
 
+/** Checks of what only a leg that reaches the knee has. */
+const atTheKnee = new Set([
+  'inside-leg-stretched',
+  'inside-leg-below-knee',
+  'crease-at-knee',
+  'crease-at-hem',
+  'hem-square-to-crease',
+  'back-wider-at-knee',
+  'narrows',
+]);
+
 /** What a cutter looks at on legs of any trousers, by measuring the drafted pieces alone. */
-export const legShape = (ease: LegEase): readonly ShapeCheck[] => [
+export const legShape = (ease: LegEase): readonly ShapeCheck[] =>
+  wholeLegShape(ease).filter(({ id }) => ease.toKnee !== false || !atTheKnee.has(id));
+
+const wholeLegShape = (ease: LegEase): readonly ShapeCheck[] => [
   smooth('crotch-runs-on', 'The crotch curve runs on from front to back across the inside leg', 'inside-leg', 0),
   check('crotch-curves', 'No crotch curve bends the other way', trousers, 'count', [0, 0], (garment) =>
     both((half) => edgeBend(garment, half, 'crotch')),

@@ -6,7 +6,7 @@ import type { LegPlan } from './trouser-fit.ts';
 import type { EaseByLevel } from './types.ts';
 
 /** The measures trousers are drafted from. */
-const needed = [
+export const trouserMeasures = [
   'waistGirth',
   'hipGirth',
   'waistToHip',
@@ -22,10 +22,7 @@ const needed = [
   'heelGirth',
 ] as const satisfies readonly MeasureId[];
 
-export type TrouserMeasures = Read<(typeof needed)[number]>;
-
-export const readTrouserBody = (body: Measures, after: Survey): Result<TrouserMeasures> =>
-  readBody(body, needed, 'hipGirth', after);
+export type TrouserMeasures = Read<(typeof trouserMeasures)[number]>;
 
 export type TrouserView = 'straight' | 'cropped';
 
@@ -130,7 +127,7 @@ export const planTrousers = (
   view: TrouserView,
   asked: EaseByLevel,
 ): Result<TrousersPlan> => {
-  const measured = readTrouserBody(given, after);
+  const measured = readBody(given, trouserMeasures, 'hipGirth', after);
   if (!measured.ok) return measured;
   const body = measured.value;
   const wished = readEase(asked, ranges);

@@ -1,4 +1,5 @@
 export { blouseWords } from './blouse.ts';
+export { dungareesMenWords, dungareesWords } from './dungarees.ts';
 export { jacketWords } from './jacket.ts';
 export { raincoatWords } from './raincoat.ts';
 export { shirtDressWords } from './shirt-dress.ts';

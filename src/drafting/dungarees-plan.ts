@@ -1,0 +1,123 @@
+import type { MeasureId, Measures, Survey } from '../body/index.ts';
+import { good, type Result } from '../units/index.ts';
+import { type Read, readBody, readEase } from './read-body.ts';
+import { settle } from './solve.ts';
+import type { LegPlan } from './trouser-fit.ts';
+import { leansIn, planLeg, trouserMeasures } from './trousers-plan.ts';
+import type { EaseByLevel } from './types.ts';
+
+/** The measures dungarees are drafted from: a trouser's, and the torso's that bib and straps lie on. */
+const needed = [
+  ...trouserMeasures,
+  'frontWaistLength',
+  'backWaistLength',
+  'bustDepth',
+  'bustSpan',
+  'acrossFront',
+  'acrossBack',
+  'shoulderLength',
+  'shoulderDrop',
+  'neckBaseGirth',
+] as const satisfies readonly MeasureId[];
+
+export type DungareesMeasures = Read<(typeof needed)[number]>;
+
+export type DungareesView = 'full' | 'short';
+
+export interface DungareesPlan extends LegPlan {
+  readonly view: DungareesView;
+  readonly body: DungareesMeasures;
+  readonly ease: LegPlan['ease'] & { readonly hip: number; readonly knee: number };
+  readonly waistWished?: number;
+  /** Half the waist, the least the design gives. */
+  readonly leastWaistHalf: number;
+  readonly waistToHip: number;
+  /** Where the short view's hem lies. */
+  readonly cutAt: number;
+  readonly bib: BibPlan;
+  readonly backBib: BibPlan;
+  /** Cut length of a strap from the back bib's top to where its buckle is hooked, and what is left beyond for letting out. */
+  readonly strap: { readonly worn: number; readonly spare: number };
+}
+
+/** A bib above the waist, mm. */
+export interface BibPlan {
+  readonly height: number;
+  readonly topHalf: number;
+}
+
+/**
+ * Design ease, mm over the whole girth: roomy, as clothes for work are, since straps and bib tie crotch to shoulder: rise
+ * and crotch length have what a bent back takes beside their usual.
+ */
+const design = { hip: 95, thigh: 95, knee: 100, waist: 60, rise: 32, crotchLength: 48 } as const;
+
+const ranges = { waist: [30, 360], hip: [50, 260], thigh: [40, 260], knee: [40, 300] } as const;
+
+/** The curved leg's knee as a share of the thigh above it: the leg keeps its width down to there; its hem as a share of the knee, and how far above the floor's length it ends; the short one's place between crotch and knee. */
+const leg = { knee: 0.75, hem: 0.7, crop: 0.05, short: 0.62 } as const;
+
+/** Beyond what it takes standing, a strap gives this for bending and sitting, and this is left to let it out, mm. */
+const strapEase = { bending: 20, spare: 90 } as const;
+
+/** The bib reaches this far above the bust point; a back bib is this share of the back waist, mm. */
+const bibs = { aboveBust: 80, back: 0.42, backTop: 62 } as const;
+
+/**
+ * What a strap has to bridge, from the back bib's top over the shoulder to the bib's: front and back of the body from waist
+ * to the neck point, less what the shoulder falls to where the strap lies, half way out, less both bibs; a little
+ * more where it runs aslant. Neck point to waist behind is the back waist length and the neck's rise.
+ */
+const strapFor = (body: DungareesMeasures, bib: BibPlan, backBib: BibPlan): number => {
+  const onShoulder = body.neckBaseGirth / 5 + 0.45 * body.shoulderLength;
+  const fall = 0.45 * body.shoulderDrop;
+  const front = body.frontWaistLength - fall - bib.height;
+  const back = body.backWaistLength + 0.054 * body.neckBaseGirth - fall - backBib.height;
+  return Math.hypot(front, onShoulder - bib.topHalf) + Math.hypot(back, onShoulder - backBib.topHalf);
+};
+
+/** Ease at the knee of a leg that keeps its width down to there. */
+const kneeOf = (body: DungareesMeasures): number =>
+  Math.max(leg.knee * (body.thighGirth + design.thigh) - body.kneeGirth, design.knee);
+
+/** From measures and ease to the numbers of the draft; a man's and a woman's by one rule. */
+export const planDungarees = (
+  given: Measures,
+  after: Survey,
+  view: DungareesView,
+  asked: EaseByLevel,
+): Result<DungareesPlan> => {
+  const measured = readBody(given, needed, 'hipGirth', after);
+  if (!measured.ok) return measured;
+  const body = measured.value;
+  const wished = readEase(asked, ranges);
+  if (!wished.ok) return wished;
+  const { waist, hip = design.hip, thigh, knee = kneeOf(body) } = wished.value;
+  const legs = planLeg(body, { hip, knee, hem: leg.hem, crop: leg.crop });
+  const leastWaistHalf = (body.waistGirth + (waist ?? design.waist)) / 2;
+  const crotch = body.bodyRise + design.rise;
+  const bib: BibPlan = {
+    height: settle(
+      body.frontWaistLength - body.bustDepth + bibs.aboveBust,
+      0.45 * body.frontWaistLength,
+      0.68 * body.frontWaistLength,
+    ),
+    topHalf: settle(body.bustSpan / 2 + 26, 0.28 * body.acrossFront, 0.42 * body.acrossFront),
+  };
+  const backBib: BibPlan = { height: bibs.back * body.backWaistLength, topHalf: bibs.backTop };
+  return good({
+    view,
+    body,
+    ease: { rise: design.rise, crotchLength: design.crotchLength, thigh: design.thigh, hip, knee },
+    ...(waist === undefined ? {} : { waistWished: waist }),
+    ...(thigh === undefined ? {} : { thighWished: thigh }),
+    legs: { ...legs, lower: 'curved' },
+    frontLeansIn: Math.min(leansIn(legs.hip.front, leastWaistHalf, legs.hipLevel), 8),
+    leastWaistHalf,
+    waistToHip: legs.hipLevel,
+    cutAt: crotch + leg.short * (legs.kneeLevel - crotch),
+    bib,
+    backBib,
+    strap: { worn: strapFor(body, bib, backBib) + strapEase.bending, spare: strapEase.spare },
+  });
+};
