@@ -12,7 +12,7 @@ export interface KangarooFrame {
   readonly bottom: number;
 }
 
-const allowances = { turned: 10, opening: 22 } as const;
+const allowances = { turned: 10, opening: 20 } as const;
 
 /** A hand goes flat through an opening of half its girth and this, mm. */
 const handRoom = 42;
@@ -58,7 +58,7 @@ export const kangarooPocket = (frame: KangarooFrame): Piece => {
     ]),
     edges: [
       edge('top', 'seam', allowances.turned),
-      edge('opening', 'hem', allowances.opening),
+      edge('opening', 'seam', allowances.opening),
       edge('side', 'seam', allowances.turned),
       edge('foot', 'seam', allowances.turned),
       edge('centre-front', 'fold', 0),
