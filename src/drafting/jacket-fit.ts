@@ -19,8 +19,8 @@ export interface JacketDraft {
  * so that each seam cuts the same curve in every size.
  */
 const tailoredCap: { readonly front: CapShape; readonly back: CapShape } = {
-  front: { across: 0.45, up: 0.49, head: 0.62, hollow: 0.72 },
-  back: { across: 0.37, up: 0.47, head: 0.62, hollow: 0.82 },
+  front: { across: 0.45, up: 0.48, head: 0.57, hollow: 0.72 },
+  back: { across: 0.37, up: 0.46, head: 0.58, hollow: 0.82 },
 };
 
 /** Sleeve-head ease, mm: soft wool takes 30–50. All of it lies in the top sleeve, a little more of it behind. */

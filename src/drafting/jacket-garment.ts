@@ -5,12 +5,14 @@ import type { Drafted } from './define.ts';
 import { topCollarPiece, underCollarPiece } from './jacket-collar.ts';
 import { backFacingPiece, frontFacingPiece } from './jacket-facings.ts';
 import { type JacketDraft, settleJacket } from './jacket-fit.ts';
-import { liningBack, liningFront, liningSideBack, liningSideFront } from './jacket-lining.ts';
+import { liningBack, liningFront } from './jacket-lining.ts';
+import { liningSideBack, liningSideFront } from './jacket-lining-sides.ts';
 import { liningSleeve, liningUnderSleeve } from './jacket-lining-sleeve.ts';
-import { backPanel, frontPanel, sideBackPanel, sideFrontPanel } from './jacket-panels.ts';
+import { backPanel, frontPanel } from './jacket-panels.ts';
 import { type JacketView, planJacket } from './jacket-plan.ts';
 import { pocketPiece } from './jacket-pocket.ts';
 import { jacketGirths, jacketSeams } from './jacket-seams.ts';
+import { sideBackPanel, sideFrontPanel } from './jacket-side-panels.ts';
 import { topSleevePiece, underSleevePiece } from './jacket-sleeve-pieces.ts';
 import type { EaseByLevel } from './types.ts';
 

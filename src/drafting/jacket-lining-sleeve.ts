@@ -11,9 +11,9 @@ import {
 import type { Piece } from '../pattern/index.ts';
 import { splitArmhole } from './jacket-armhole.ts';
 import type { JacketDraft } from './jacket-fit.ts';
-import { liningUnderarms } from './jacket-lining.ts';
+import { liningUnderarms } from './jacket-lining-sides.ts';
 import { jacketAllowances, notchDown } from './jacket-marks.ts';
-import { notchFromPitch } from './jacket-panels.ts';
+import { notchFromPitch } from './jacket-side-panels.ts';
 import { allowances, closeRuns, edge, edgeRun, lengthenLine, level, lining, straightRun } from './pieces.ts';
 import { solveBetween } from './solve.ts';
 import { partAt, type SleevePart, type TwoPieceSleeve } from './two-piece-sleeve.ts';

@@ -3,7 +3,7 @@ import type { Piece } from '../pattern/index.ts';
 import { splitArmhole } from './jacket-armhole.ts';
 import type { JacketDraft } from './jacket-fit.ts';
 import { jacketAllowances, notchDown } from './jacket-marks.ts';
-import { notchFromPitch } from './jacket-panels.ts';
+import { notchFromPitch } from './jacket-side-panels.ts';
 import { allowances, closeRuns, edge, edgeRun, landmark, lengthenLine, level, shell, straightRun } from './pieces.ts';
 import { partAt, type SleevePart, type TwoPieceSleeve } from './two-piece-sleeve.ts';
 
