@@ -9,7 +9,16 @@ import {
   stroke,
   textMark,
 } from '../../src/draw/index.ts';
-import { cubic, intersectPaths, line, offsetPath, type Path, type Point, subtract } from '../../src/geometry/index.ts';
+import {
+  cubic,
+  intersectPaths,
+  line,
+  nearestOnPath,
+  offsetPath,
+  type Path,
+  type Point,
+  subtract,
+} from '../../src/geometry/index.ts';
 import {
   type Envelope,
   type FinishedOf,
@@ -184,7 +193,7 @@ const on = (block: Block, at: Point) => {
     const from = place(isCurve(corner) ? corner[3] : corner);
     return isCurve(next) ? cubic(from, place(next[1]), place(next[2]), place(next[3])) : line(from, place(next));
   });
-  return { place, outline: fromMidway(outline) };
+  return { place, outline: fromMidway(outline.filter(({ from, to }) => from.x !== to.x || from.y !== to.y)) };
 };
 
 /** The same outline begun in the middle of a straight edge, so that every corner lies within the run. */
@@ -222,19 +231,26 @@ const emOn = (narrow: boolean): number => (narrow ? 38 : 22);
 /** Beyond any block, mm: where a line across one begins and ends. */
 const beyond = 2000;
 
-/** A tape straight across or straight down goes from edge to edge of the piece there; one along an edge stays as given. */
+/** The nearest place on the seam: where a tape that is laid along an edge begins or ends. */
+const onSeam = (outline: Path, at: Point): Point => nearestOnPath(outline, at).point;
+
+/**
+ * A tape straight across or straight down goes from edge to edge of the piece there. One along an edge, where the piece
+ * slopes away from a straight line, goes from the nearest place on the seam to the nearest.
+ */
 const edgeToEdge = (outline: Path, from: Point, to: Point): readonly [Point, Point] => {
+  const snapped = [onSeam(outline, from), onSeam(outline, to)] as const;
   const level = from.y === to.y;
-  if (!level && (from.x !== to.x || from.x > Math.min(...outline.map((one) => one.from.x)) + beyond / 20))
-    return [from, to];
+  if (!level && from.x !== to.x) return snapped;
   // A hair inside, for a centre line is itself an edge, and so is a hem.
   const inside = 1;
   const across = level
     ? [line({ x: from.x - beyond, y: from.y - inside }, { x: from.x + beyond, y: from.y - inside })]
     : [line({ x: from.x + inside, y: from.y - beyond }, { x: from.x + inside, y: from.y + beyond })];
   const met = intersectPaths(across, outline).map(({ point }) => (level ? point.x : point.y));
-  if (met.length < 2) return [from, to];
   const [first, last] = [Math.min(...met), Math.max(...met)];
+  const wanted = level ? Math.abs(to.x - from.x) : Math.abs(to.y - from.y);
+  if (met.length < 2 || last - first < wanted / 2) return snapped;
   return level
     ? [
         { x: first, y: from.y },
@@ -244,6 +260,14 @@ const edgeToEdge = (outline: Path, from: Point, to: Point): readonly [Point, Poi
         { x: from.x, y: first },
         { x: from.x, y: last },
       ];
+};
+
+/** The top edge of a skirt or of trousers, which every one of their blocks begins with: its waist is measured along it. */
+const topOf = ({ outline }: Block): readonly [OnPiece, OnPiece] => {
+  const [first, second] = outline;
+  const end = (corner: Corner | undefined): OnPiece =>
+    corner === undefined ? [0, 0] : isCurve(corner) ? corner[3] : corner;
+  return [end(first), end(second)];
 };
 
 /**
@@ -260,7 +284,9 @@ export const drawFlatGuide = (of: FinishedOf, kind: Envelope['kind'], narrow: bo
     const { place, outline } = on(block, { x: left, y: 0 });
     const cut = cutAround(outline, block.fold ? left : null);
     left += block.breadth + apart;
-    const [from, to] = edgeToEdge(outline, place(piece.tape[0]), place(piece.tape[1]));
+    const atTop = piece.tape.every(([, down]) => down === 0);
+    const [start, end] = atTop ? topOf(block) : piece.tape;
+    const [from, to] = atTop ? [place(start), place(end)] : edgeToEdge(outline, place(start), place(end));
     const upright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
     const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
     const count = fill(piece.times === 2 ? words.twice : words.once, {}, 'cm');
