@@ -190,6 +190,8 @@ export const cardWords = {
       'At the {level} mark the line of size {to}. It should lie about {share} from the starting size’s; where it lies elsewhere, go by the printed line.',
     'card.blend-draw': 'Join the marks in one smooth line that leaves the old one without a corner.',
     'card.blend-below': 'Below the last mark go on along that size’s line to the hem, and draw the hem to it.',
+    'card.blend-below-leg':
+      'Below the hip come back to the starting size’s line by the knee, so that the leg keeps its width.',
     'card.blend-mate':
       'Draw front and back alike: lay one on the other at the side and trace the same line where the pattern has it so.',
     'card.blend-walk': 'Walk the front’s side seam along the back’s; trim the longer at the hem.',

@@ -80,6 +80,14 @@ const drawn = (
   return null;
 };
 
+/** Something of ours may stand for the kind and still have sides that are not one line from waist to hem. */
+const whyNotDrawn = ({ envelope, view, size }: CardRequest): Problem => {
+  const [first] = genericGarments(envelope, view, size);
+  return first
+    ? bad('alter.side-in-parts', { house: first.house.name.toLowerCase() }).problem
+    : bad('alter.no-generic', { kind: envelope.kind }).problem;
+};
+
 export const blendCard: CardMaker = (request) => {
   const { envelope, view, size, step } = request;
   const figures = envelopeFigures(envelope, view);
@@ -96,7 +104,7 @@ export const blendCard: CardMaker = (request) => {
   const missing = asked.find(({ level }) => !levels.some((one) => one.level === level));
   if (missing) return bad('alter.card-no-figures', { level: missing.level, size, to: missing.to });
   const made = drawn(request, levels);
-  const problem: Problem | null = made ? null : bad('alter.no-generic', { kind: envelope.kind }).problem;
+  const problem: Problem | null = made ? null : whyNotDrawn(request);
   const [first] = levels;
   const valuesOf = ({ level, to, total }: BlendAt) => ({
     level,
@@ -122,7 +130,9 @@ export const blendCard: CardMaker = (request) => {
     steps: [
       ...sayAll('card.blend-trace', 'card.blend-keep'),
       ...levels.map((at) => say('card.blend-point', valuesOf(at))),
-      ...sayAll('card.blend-draw', 'card.blend-below', 'card.blend-mate', 'card.blend-walk'),
+      say('card.blend-draw'),
+      say(envelope.kind === 'trousers' ? 'card.blend-below-leg' : 'card.blend-below'),
+      ...sayAll('card.blend-mate', 'card.blend-walk'),
     ],
     follows: sayAll('card.blend-follows-waist', 'card.follows-lining', 'card.follows-notches'),
     holds: sayAll('card.hold-armhole-all', 'card.hold-side', 'card.hold-centre'),

@@ -104,6 +104,9 @@ describe('what stands for what', () => {
       expect(houseOf('trousers', step('lengthen-shorten', { where, amount: 15 }))).toBe('trousers');
     }
     const envelope = envelopes['trousers'] as Envelope;
+    const sides = alterationCard({ envelope, view: null, size: '14', step: step('blend', { hip: '16' }) });
+    expect(sides.ok && sides.value.notDrawn?.code).toBe('alter.side-in-parts');
+    expect(sides.ok && sides.value.steps.map(({ code }) => code)).toContain('card.blend-below-leg');
     const wanted = step('lengthen-shorten', { where: 'rise', amount: 15 });
     const card = alterationCard({ envelope, view: null, size: '14', step: wanted });
     if (!card.ok || !card.value.picture) throw new Error('not drawn');
