@@ -1,7 +1,7 @@
-import { type Cubic, type Point, segmentPointAt } from '../geometry/index.ts';
+import type { Cubic, Point } from '../geometry/index.ts';
 import { good, type Result } from '../units/index.ts';
-import { fallingCurve, parameterAtHeight } from './side-seam.ts';
 import { type Cap, type CapShape, fitCap } from './sleeve-cap.ts';
+import { riseOf, seamAt, taperedSeam, taperFor } from './tapered-sleeve.ts';
 import type { TeePlan } from './tee-plan.ts';
 
 export interface TeeSleeve {
@@ -26,16 +26,6 @@ export const knitHeadEase = { front: 3, back: 4, least: 0, most: 6 } as const;
 const armBelow = 15;
 
 /**
- * How much of the slope of a straight underarm seam is left at its top and at the hem, which it so meets nearly square.
- * Twice the first and the second together make three: the least at which the seam never bends back.
- */
-const slopes = { top: 1.3, hem: 0.4 } as const;
-
-/** Share of the taper reached at a share of the underarm seam. */
-const taperAt = (at: number): number =>
-  slopes.top * (at - 2 * at ** 2 + at ** 3) + slopes.hem * (at ** 3 - at ** 2) + 3 * at ** 2 - 2 * at ** 3;
-
-/**
  * A short sleeve in one piece, set in.
  *
  * 1. Cap fitted to both armholes with sleeve-head ease 7, as wide as the upper arm and its ease.
@@ -47,35 +37,27 @@ const taperAt = (at: number): number =>
  */
 export const draftTeeSleeve = (plan: TeePlan, frontArmhole: number, backArmhole: number): Result<TeeSleeve> => {
   const { upperArm, hem, below } = plan.sleeve;
-  const taper = (upperArm - hem) / 2 / (1 - taperAt(armBelow / below));
-  const rise = Math.atan((slopes.top * taper) / below);
+  const taper = taperFor(upperArm, hem, armBelow, below);
   const fitted = fitCap({
     width: hem + 2 * taper,
     frontLength: frontArmhole + knitHeadEase.front,
     backLength: backArmhole + knitHeadEase.back,
-    rise,
+    rise: riseOf(taper, below),
     ...knitCap,
   });
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
-  const seam = (at: number, inward: 1 | -1): Cubic =>
-    fallingCurve(
-      { x: at, y: 0 },
-      { x: at + inward * taper, y: below },
-      (inward * slopes.top * taper) / below,
-      (inward * slopes.hem * taper) / below,
-    );
   return good({
     cap,
-    front: seam(-cap.frontWidth, 1),
-    back: seam(cap.backWidth, -1),
+    front: taperedSeam(-cap.frontWidth, 1, taper, below),
+    back: taperedSeam(cap.backWidth, -1, taper, below),
     armLevel: armBelow,
     hemLevel: below,
   });
 };
 
 /** Front and back underarm seam at a height below the underarm line. */
-export const teeSleeveAt = (sleeve: TeeSleeve, level: number): readonly [Point, Point] => {
-  const at = (curve: Cubic): Point => ({ ...segmentPointAt(curve, parameterAtHeight(curve, level)), y: level });
-  return [at(sleeve.front), at(sleeve.back)];
-};
+export const teeSleeveAt = (sleeve: TeeSleeve, level: number): readonly [Point, Point] => [
+  seamAt(sleeve.front, level),
+  seamAt(sleeve.back, level),
+];
