@@ -1,7 +1,6 @@
 import {
   add,
   cubic,
-  distance,
   endTangent,
   normalize,
   type Path,
@@ -120,9 +119,3 @@ export const draftCollar = (frame: CollarFrame): Collar => {
     ],
   };
 };
-
-/** How much longer the top collar is along its edge and end than the under collar, mm. */
-export const turnGained = ({ top, under }: Collar): { readonly outer: number; readonly end: number } => ({
-  outer: pathLength(top.outer) - pathLength(under.outer),
-  end: distance(pathEnd(top.outer), pathEnd(top.end)) - distance(pathEnd(under.outer), pathEnd(under.end)),
-});
