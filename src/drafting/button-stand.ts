@@ -9,16 +9,16 @@ import {
   pathStart,
   reversePath,
   segmentPointAt,
+  splitSegment,
 } from '../geometry/index.ts';
 import type { InnerLine, Level, Piece } from '../pattern/index.ts';
 import { allowances, closeRuns, edge, edgeRun, interfacing, landmark, shell, straightRun } from './pieces.ts';
 import { solveBetween } from './solve.ts';
 
-/** The parameter at which a neckline drawn outward from the centre passes a distance from it. */
-export const crossingAt = (curve: Cubic, x: number): number => {
-  const t = solveBetween((at) => segmentPointAt(curve, at).x - x, 0, 1, 1e-12);
-  if (t === null) throw new Error('A neckline ends inside its button stand');
-  return t;
+/** A neckline drawn outward from the centre, in two at a distance from it: what a button stand covers, and the rest; null where it ends before. */
+export const splitAtStand = (neck: Cubic, half: number): readonly [covered: Cubic, kept: Cubic] | null => {
+  const t = solveBetween((at) => segmentPointAt(neck, at).x - half, 0, 1, 1e-12);
+  return t === null ? null : (splitSegment(neck, t) as readonly [Cubic, Cubic]);
 };
 
 export interface ButtonStandRequest {

@@ -19,6 +19,7 @@ import {
   splitSegment,
   tolerance,
 } from '../geometry/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { solveBetween } from './solve.ts';
 
 /** Lengths a stand is sewn to, centre back to its front end, mm. */
@@ -66,8 +67,12 @@ const risingCurve = (from: Point, to: Point, arriving: Point): Cubic => {
  * A collar stand: straight round the back of the neck, then curved up to the front, so that its upper edge is the
  * shorter and it leans to the neck. Its neck edge is as long as the neck and the button stand it is sewn to; the
  * upper edge runs parallel. Construction as taught in manuals of metric pattern cutting (shirt collar, stand).
+ * Problem `drafting.measures-contradict` where the neck is shorter than the stand is raised.
  */
-export const draftStand = (neck: NeckLengths, { height, rise, corner }: StandShape = standShape): StandDraft => {
+export const draftStand = (
+  neck: NeckLengths,
+  { height, rise, corner }: StandShape = standShape,
+): Result<StandDraft> => {
   const turn: Point = { x: neck.back, y: 0 };
   const curved = neck.front + neck.stand;
   // An even bend arrives at twice the slope of its chord.
@@ -76,7 +81,7 @@ export const draftStand = (neck: NeckLengths, { height, rise, corner }: StandSha
     return risingCurve(turn, { x: turn.x + reach, y: -rise }, arriving);
   };
   const reach = solveBetween((at) => pathLength([lower(at)]) - curved, curved / 2, curved, tolerance.same);
-  if (reach === null) throw new Error('A stand is too short to be raised at the front');
+  if (reach === null) return bad('drafting.measures-contradict');
   const edge = lower(reach);
   const placed = (mm: number): number => placeAtLength([edge], mm).t;
   const [neckFront, neckStand] = splitSegment(edge, placed(neck.front)) as readonly [Cubic, Cubic];
@@ -94,14 +99,14 @@ export const draftStand = (neck: NeckLengths, { height, rise, corner }: StandSha
   const [straight] = splitSegment(beyond, t) as readonly [Cubic, Cubic];
   const low = add(edge.to, scale(up, height - turnIn));
   const round = cubic(low, lerp(low, upperEnd, 0.55), lerp(straight.to, upperEnd, 0.55), straight.to);
-  return {
+  return good({
     neckBack: line({ x: 0, y: 0 }, turn),
     neckFront,
     neckStand,
     end: [line(edge.to, low), round],
     topFront: cubic(straight.to, straight.control2, straight.control1, straight.from),
     top: [...reversePath([toCentre]), line(upperTurn, { x: 0, y: -height })],
-  };
+  });
 };
 
 /** Half a fall, its centre back on x = 0, the neck edge below. */
@@ -131,22 +136,22 @@ export const fallShape: FallShape = { depth: 44, point: 68, fall: 10, lean: 0.12
  * The fall of a shirt collar for a stand's upper edge of a length, mm: curved the other way, so that turned over the
  * stand its outer edge has the room it needs. Construction as taught in manuals of metric pattern cutting.
  */
-export const draftFall = (length: number, { depth, point, fall, lean }: FallShape = fallShape): FallDraft => {
+export const draftFall = (length: number, { depth, point, fall, lean }: FallShape = fallShape): Result<FallDraft> => {
   const centre: Point = { x: 0, y: -fall };
   const neckFor = (reach: number): Cubic =>
     risingCurve(centre, { x: reach, y: 0 }, directionAt(2 * Math.atan(fall / reach)));
   const reach = solveBetween((at) => pathLength([neckFor(at)]) - length, length / 2, length, tolerance.same);
-  if (reach === null) throw new Error('A fall is too short for its curve');
+  if (reach === null) return bad('drafting.measures-contradict');
   const neck = neckFor(reach);
   const out = directionAt(Math.atan2(-Math.cos(lean), Math.sin(lean)));
   const tip = add(neck.to, scale(out, point));
   const top: Point = { x: 0, y: -fall - depth };
   const width = tip.x;
-  return {
+  return good({
     neck,
     front: line(neck.to, tip),
     outer: cubic(tip, { x: 0.66 * width, y: lerp(tip, top, 0.25).y }, { x: 0.4 * width, y: top.y }, top),
-  };
+  });
 };
 
 /** Where a stand's button sits: on the centre front, halfway up. */

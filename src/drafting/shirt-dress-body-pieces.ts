@@ -12,7 +12,6 @@ import {
   splitSegment,
 } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
-import { crossingAt } from './button-stand.ts';
 import {
   allowances,
   closeRuns,
@@ -42,9 +41,17 @@ const cutSide = (curve: Cubic, at: number): Cubic => splitSegment(curve, paramet
 
 const sideX = (curve: Cubic, y: number): Point => ({ ...segmentPointAt(curve, parameterAtHeight(curve, y)), y });
 
-/** Level at which the bodice may be lengthened: halfway from the bust dart to the waistband on both pieces. */
-export const lengthenBodiceAt = ({ bodice, plan }: ShirtDressDraft): number =>
-  (pathStart(bodice.front.sideBelow).y + plan.bodiceLevel) / 2;
+/**
+ * Level at which the bodice may be lengthened: between the bust dart and the waistband, the same on both pieces,
+ * nearer the waistband, so that the bust keeps its width when much is folded out.
+ */
+export const lengthenBodiceAt = ({ bodice, plan }: ShirtDressDraft): number => {
+  const dart = pathStart(bodice.front.sideBelow).y;
+  return dart + 0.6 * (plan.bodiceLevel - dart);
+};
+
+/** The waist's level is drawn this far above the bodice's gathered edge, mm, so that it can be told from it. */
+const aboveSeam = 4;
 
 const bodiceEdges = [
   edge('armhole', 'seam', allowances.seam),
@@ -52,17 +59,11 @@ const bodiceEdges = [
   edge('waist', 'seam', allowances.seam),
 ];
 
-/** The neck of the front from the button stand's seam outward, and what of it the stand covers. */
-export const frontNeck = ({ cut }: ShirtDressDraft): readonly [covered: Cubic, kept: Cubic] => {
-  const neck = cut.front.neck[0] as Cubic;
-  return splitSegment(neck, crossingAt(neck, standHalf)) as readonly [Cubic, Cubic];
-};
-
 /** The front, a mirrored pair, from the button stand's seam to the side. */
 export const shirtFront = (draft: ShirtDressDraft): Piece => {
   const { plan, bodice, cut } = draft;
   const { front } = bodice;
-  const [, neck] = frontNeck(draft);
+  const [, neck] = draft.neck;
   const low = plan.bodiceLevel;
   const sideBelow = cutSide(front.sideBelow[0], low);
   const corner: Point = { x: standHalf, y: low };
@@ -104,7 +105,10 @@ export const shirtFront = (draft: ShirtDressDraft): Piece => {
       from: { x: 0.45 * front.bustPoint.x + 20, y: front.bustPoint.y - 40 },
       to: { x: 0.45 * front.bustPoint.x + 20, y: low - 25 },
     },
-    levels: [level('bust', { x: standHalf, y: front.bustSide.y }, front.bustSide)],
+    levels: [
+      level('bust', { x: standHalf, y: front.bustSide.y }, front.bustSide),
+      level('waist', { x: standHalf, y: low - aboveSeam }, sideX(sideBelow, low - aboveSeam)),
+    ],
     landmarks: [
       landmark('neck-point', cut.front.shoulder.from),
       landmark('shoulder-point', cut.front.shoulder.to),
@@ -173,7 +177,10 @@ export const shirtBack = (draft: ShirtDressDraft): Piece => {
       from: { x: 0.45 * below.to.x, y: topStart.from.y + 50 },
       to: { x: 0.45 * below.to.x, y: low - 30 },
     },
-    levels: [{ ...level('bust', { x: 0, y: back.bustSide.y }, back.bustSide), stops: 'from' }],
+    levels: [
+      { ...level('bust', { x: 0, y: back.bustSide.y }, back.bustSide), stops: 'from' },
+      { ...level('waist', { x: 0, y: low - aboveSeam }, sideX(below, low - aboveSeam)), stops: 'from' },
+    ],
     landmarks: [
       landmark('yoke-end', pathEnd(top)),
       landmark('across-back', back.across),

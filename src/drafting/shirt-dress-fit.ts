@@ -1,6 +1,8 @@
-import { pathEnd, pathLength, pathStart } from '../geometry/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { type Cubic, pathEnd, pathLength, pathStart } from '../geometry/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { type Bodice, draftBodice } from './blouse-bodice.ts';
+import { splitAtStand } from './button-stand.ts';
+import { draftFall, draftStand, type FallDraft, type StandDraft } from './shirt-collar.ts';
 import { type ShirtDressPlan, shirtDress, wristOf } from './shirt-dress-plan.ts';
 import { draftShirtSleeve, type ShirtSleeve } from './shirt-sleeve.ts';
 import { solveBetween } from './solve.ts';
@@ -11,6 +13,10 @@ export interface ShirtDressDraft {
   readonly bodice: Bodice;
   readonly cut: YokeCut;
   readonly sleeve: ShirtSleeve;
+  /** The front's neckline from the centre: what the button stand covers, and the rest. */
+  readonly neck: readonly [covered: Cubic, kept: Cubic];
+  readonly stand: StandDraft;
+  readonly fall: FallDraft | null;
 }
 
 /** Sleeve-head ease, mm: crisp cotton takes 0–20, a shirt's low cap little of it. */
@@ -19,8 +25,11 @@ export const shirtHeadEase = { front: 4, back: 5 } as const;
 /** A shirt sleeve's cap stands between these shares of its armhole's height; a blouse's higher. */
 const capShares = { low: 0.48, high: 0.67 } as const;
 
-/** How much the underarm may be lowered or raised, and the sleeve widened, to bring the cap between them, mm. */
-const room = { lower: 28, raise: 10, wider: 120 } as const;
+/** How much the underarm may be lowered, and the sleeve narrowed or widened, to bring the cap between them, mm. */
+const room = { lower: 28, narrower: 50, wider: 120 } as const;
+
+/** Least between the bust point and the seams round it, mm. */
+const leastRoom = 15;
 
 /** How finely depth and width are found, mm: well inside what a seam or girth is held to. */
 const fine = 0.01;
@@ -44,10 +53,18 @@ const sleeveFor = (plan: ShirtDressPlan, bodice: Bodice): Result<Settled> => {
     frontArmhole: pathLength(bodice.front.armhole),
     backArmhole: pathLength(bodice.back.armhole),
     ease: shirtHeadEase,
+    ...(plan.view.sleeve === 'short' ? { leastBelow: leastShort } : {}),
   });
   if (!sleeve.ok) return sleeve;
+  const elbow = plan.sleeve.elbow - sleeve.value.cap.height;
+  if (plan.view.sleeve === 'long' && elbow < 2 * sleeve.value.armLevel) {
+    return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
+  }
   return good({ plan, bodice, sleeve: sleeve.value, capShare: sleeve.value.cap.height / armholeHeight(bodice) });
 };
+
+/** Below the underarm a short sleeve has at least this, mm, however short the arm and deep the armhole. */
+const leastShort = 60;
 
 /** A short sleeve is a little narrower at its hem than at the upper arm. */
 const shortHem = (upperArm: number): number => upperArm - 16;
@@ -64,35 +81,60 @@ const widened = (plan: ShirtDressPlan, by: number): ShirtDressPlan => ({
 });
 
 /**
- * Armhole and sleeve settled together, as a shirt's: where the cap would stand too low (a thick arm) the underarm is
- * lowered; where too high (a slim arm in a wide armhole) the sleeve is made wider, and its ease is stated so. A shirt
- * takes width before height: it is meant to be reached in.
+ * Armhole and sleeve settled together, as a shirt's. Where the cap would stand too low (a thick arm) the underarm is
+ * lowered, and where that is not enough the sleeve gets less of the ease a shirt has beyond what an arm needs; where
+ * too high (a slim arm in a wide armhole) the sleeve is made wider. Its ease is stated so. A shirt takes width before
+ * height: it is meant to be reached in.
  */
 const settle = (plan: ShirtDressPlan): Result<Settled> => {
   const depth = plan.bodice.armholeDepth;
-  const first = settledAt(plan, depth);
-  if (!first.ok) return settledAt(plan, depth + room.lower);
   const { low, high } = capShares;
-  if (first.value.capShare < low) {
-    const missBy = (at: number): number => {
-      const draft = settledAt(plan, at);
-      return (draft.ok ? draft.value.capShare : 0) - low;
-    };
-    return settledAt(plan, solveBetween(missBy, depth, depth + room.lower, fine) ?? depth + room.lower);
+  const shareAt = (at: number, by: number): number => {
+    const draft = settledAt(by === 0 ? plan : widened(plan, by), at);
+    return draft.ok ? draft.value.capShare : 0;
+  };
+  const first = settledAt(plan, depth);
+  if (!first.ok || first.value.capShare < low) {
+    const lowest = depth + room.lower;
+    const lowered = solveBetween((at) => shareAt(at, 0) - low, depth, lowest, fine);
+    if (lowered !== null) return settledAt(plan, lowered);
+    const narrowed = solveBetween((by) => shareAt(lowest, by) - low, -room.narrower, 0, fine);
+    const narrow = settledAt(widened(plan, narrowed ?? -room.narrower), lowest);
+    // Where nothing brings it there, as near as it comes.
+    return narrow.ok ? narrow : first;
   }
   if (first.value.capShare <= high) return first;
-  const { bodice } = first.value;
-  const tooHigh = (by: number): number => {
-    const draft = sleeveFor(widened(plan, by), bodice);
-    return (draft.ok ? draft.value.capShare : 0) - high;
-  };
-  return sleeveFor(widened(plan, solveBetween(tooHigh, 0, room.wider, fine) ?? room.wider), bodice);
+  const wider = solveBetween((by) => shareAt(depth, by) - high, 0, room.wider, fine);
+  return settledAt(widened(plan, wider ?? room.wider), depth);
 };
 
-/** The dress's bodice and sleeve, settled and cut at the yoke. Problems: those of bodice and sleeve. */
+/**
+ * The dress's bodice and sleeve, settled, cut at the yoke, and the collar drafted to its neck. Problems: those of
+ * bodice and sleeve, and `drafting.measures-contradict` where yoke or collar cannot be cut from them.
+ */
 export const settleShirtDress = (plan: ShirtDressPlan): Result<ShirtDressDraft> => {
   const settled = settle(plan);
   if (!settled.ok) return settled;
   const { bodice } = settled.value;
-  return good({ ...settled.value, cut: cutYoke(bodice.back, bodice.front, shirtDress.forward) });
+  const { bustPoint, dartPoint } = bodice.front;
+  // A bust that lies at the waist seam, or in the button stand, is no bust of this body.
+  if (
+    Math.max(bustPoint.y, dartPoint.y) > plan.bodiceLevel - leastRoom ||
+    bustPoint.x < shirtDress.stand / 2 + leastRoom
+  ) {
+    return bad('drafting.measures-contradict');
+  }
+  const cut = cutYoke(bodice.back, bodice.front, shirtDress.forward);
+  if (!cut.ok) return cut;
+  const neck = splitAtStand(cut.value.front.neck[0] as Cubic, shirtDress.stand / 2);
+  if (!neck) return bad('drafting.measures-contradict');
+  const stand = draftStand({
+    back: pathLength(cut.value.yoke.neck),
+    front: pathLength([neck[1]]),
+    stand: 2 * pathLength([neck[0]]),
+  });
+  if (!stand.ok) return stand;
+  const fall = plan.view.collar ? draftFall(pathLength(stand.value.top)) : null;
+  if (fall && !fall.ok) return fall;
+  return good({ ...settled.value, cut: cut.value, neck, stand: stand.value, fall: fall ? fall.value : null });
 };

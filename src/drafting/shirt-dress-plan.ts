@@ -1,6 +1,6 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
-import { type BlousePlan, planBlouse } from './blouse-plan.ts';
+import { type BodicePlan, planBlouse } from './blouse-plan.ts';
 import { readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
 import type { EaseByLevel } from './types.ts';
@@ -64,7 +64,7 @@ export const pocketMouth = { from: 55, length: 150 } as const;
 export interface ShirtDressPlan {
   readonly ease: EaseByLevel;
   readonly view: ShirtDressView;
-  readonly bodice: BlousePlan;
+  readonly bodice: BodicePlan;
   /** Where the bodice is joined to the waistband. */
   readonly bodiceLevel: number;
   /** Quarter of the finished waist. */
@@ -154,7 +154,7 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
   const leastBodice = (leastBlousing * finishedWaist) / 4;
   const waistQuarter = finishedWaist / 4;
   const block = hanging.value;
-  const bodice: BlousePlan = {
+  const bodice: BodicePlan = {
     ...block,
     waistQuarter: Math.max(block.waistQuarter, leastBodice),
     hipQuarter: Math.max(block.hipQuarter, leastBodice),
@@ -196,7 +196,7 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
   const toKnee = Math.max(body.waistHeight - body.kneeHeight, body.waistToHip + 150);
   const below = shirtDress.waistband / 2;
   const whole = view.tier ? toKnee + (1 - tierHem) * body.kneeHeight - below : toKnee - below;
-  const length = view.tier ? Math.max(upperShare * whole, hipDepth + 60) : whole;
+  const length = view.tier ? Math.max(upperShare * whole, hipDepth + 60, pocketMouth.from + pocketMouth.length + 65) : whole;
   const cuff = body.wristGirth + shirtDress.cuffEase;
   const fallsFrom = body.armLength - shirtDress.shoulderOut;
   return good({

@@ -153,8 +153,8 @@ describe('the shirt dress', () => {
   });
 
   it('refuses what cannot be drafted, each with a sentence', () => {
-    const refused = (body: Measures, ease = {}, view = 'tiered') => {
-      const result = shirtDress.draft(body, { ease, view });
+    const refused = (body: Measures, ease = {}) => {
+      const result = shirtDress.draft(body, { ease });
       if (result.ok) throw new Error('drafted');
       expect(sentence(result.problem, 'cm').message, result.problem.code).not.toMatch(/no words for it|[{]/);
       return result.problem.code;
@@ -163,7 +163,7 @@ describe('the shirt dress', () => {
     expect(refused({ ...middle, bustGirth: 95 })).toBe('body.impossible');
     expect(refused({ ...middle, backWaistLength: 260 })).toBe('drafting.levels-too-close');
     expect(refused({ ...middle, bustSpan: 440 })).toBe('drafting.bust-points-too-far-apart');
-    expect(refused({ ...middle, armLength: 400 }, {}, 'knee')).toBe('drafting.arm-too-short');
+    expect(refused({ ...middle, armLength: 260, upperArmGirth: 380 })).toBe('drafting.cap-cannot-fit');
     expect(refused(middle, { bust: 20 })).toBe('drafting.ease-impossible');
     expect(refused(middle, { waist: 260, hip: 100 })).toBe('drafting.ease-impossible');
     expect(refused(middle, { knee: 40 })).toBe('drafting.no-such-level');

@@ -7,16 +7,9 @@ import { buttonHeights, draftButtonStand } from './button-stand.ts';
 import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { sidePocket, splitSide } from './pocket-on-side.ts';
-import { draftFall, draftStand, standShape } from './shirt-collar.ts';
+import { standShape } from './shirt-collar.ts';
 import { fallPiece, standPiece } from './shirt-collar-pieces.ts';
-import {
-  frontNeck,
-  lengthenBodiceAt,
-  shirtBack,
-  shirtFront,
-  shirtNotch,
-  shirtYoke,
-} from './shirt-dress-body-pieces.ts';
+import { lengthenBodiceAt, shirtBack, shirtFront, shirtNotch, shirtYoke } from './shirt-dress-body-pieces.ts';
 import { type ShirtDressDraft, settleShirtDress } from './shirt-dress-fit.ts';
 import {
   shirtDress as fixed,
@@ -40,7 +33,7 @@ const below = { tier: 9, knee: 7 } as const;
 
 const standPieceOf = (draft: ShirtDressDraft): Piece => {
   const { plan, bodice } = draft;
-  const [covered, kept] = frontNeck(draft);
+  const [covered, kept] = draft.neck;
   const bust = bodice.front.bustSide.y;
   const waistTop = plan.bodiceLevel;
   const skirtTop = waistTop + fixed.waistband;
@@ -78,12 +71,6 @@ const assemble = (draft: ShirtDressDraft): Garment => {
   const { plan, cut, sleeve } = draft;
   const { view } = plan;
   const skirt = draftSkirt(plan, draft.bodice);
-  const [covered, neck] = frontNeck(draft);
-  const stand = draftStand({
-    back: pathLength(cut.yoke.neck),
-    front: pathLength([neck]),
-    stand: 2 * pathLength([covered]),
-  });
   const cuff = { length: plan.sleeve.cuff, lap: fixed.cuffLap, depth: fixed.cuff, slit: fixed.slit };
   const armhole = {
     front: pathLength(cut.front.armhole),
@@ -99,8 +86,8 @@ const assemble = (draft: ShirtDressDraft): Garment => {
     shirtYoke(draft),
     shirtSleevePiece(sleeve, armhole, plan.sleeve.elbow, long ? cuff : null),
     ...(long ? [cuffPiece(cuff), slitBinding(cuff)] : []),
-    standPiece(stand),
-    ...(view.collar ? [fallPiece(draftFall(pathLength(stand.top)))] : []),
+    standPiece(draft.stand),
+    ...(draft.fall ? [fallPiece(draft.fall)] : []),
     waistPiece('front', skirt.front),
     waistPiece('back', skirt.back),
     skirtPiece('front', skirt.front, plan),

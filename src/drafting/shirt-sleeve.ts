@@ -1,4 +1,12 @@
-import { type Cubic, type Path, type Point, pathLength, segmentPointAt, splitPathAtLength } from '../geometry/index.ts';
+import {
+  type Cubic,
+  type Path,
+  type Point,
+  pathLength,
+  segmentPointAt,
+  splitPathAtLength,
+  tolerance,
+} from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { fallingCurve, parameterAtHeight } from './side-seam.ts';
 import { type Cap, type CapShape, fitCap } from './sleeve-cap.ts';
@@ -8,6 +16,8 @@ export interface ShirtSleeveRequest {
   readonly upperArm: number;
   /** Cap top to wrist edge or hem, mm. */
   readonly length: number;
+  /** A short sleeve is lengthened to leave this below the underarm line, mm; a long one is as long as the arm. */
+  readonly leastBelow?: number;
   /** Width at the wrist edge or hem, mm. */
   readonly wrist: number;
   /** Whole armhole in front of the shoulder point and behind it, mm. */
@@ -39,25 +49,23 @@ const armBelow = 15;
 /** How much of the slope of a straight underarm seam is left at its top and at the wrist. */
 const slopes = { top: 0.9, wrist: 0.35 } as const;
 
+/** The seam never leaves the underarm further from the grain than this slope: a cap square to a steeper seam has no room to be hollow. */
+const mostAtTop = 0.2;
+
 /** The seam never meets the wrist further from square than this slope: about 4°. */
 const mostAtWrist = 0.07;
+
+/** A shirt's cap is likely to be this share of the upper arm high; the taper hardly depends on it. */
+const likelyCap = 0.3;
 
 /** A sleeve shorter than this below its underarm line is none. */
 const leastBelow = 40;
 
-/**
- * A shirt sleeve in one piece: a low cap fitted to the armhole with little ease, underarm seams alike, tapering to
- * the wrist edge or hem, which they meet nearly square.
- *
- * Construction as taught in manuals of metric pattern cutting (shirt sleeve). Problems `drafting.cap-cannot-fit`,
- * `drafting.arm-too-short`.
- */
-export const draftShirtSleeve = (asked: ShirtSleeveRequest): Result<ShirtSleeve> => {
-  const { upperArm, length, wrist, ease } = asked;
-  const likely = length - 0.3 * upperArm;
-  if (likely < leastBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
-  const rise = Math.atan((slopes.top * (upperArm - wrist)) / 2 / likely);
-  const width = upperArm + 2 * armBelow * Math.tan(rise);
+const shortArm = (length: number) => bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
+
+/** The sleeve for one width at the underarm line. */
+const sleeveOf = (asked: ShirtSleeveRequest, width: number, rise: number): Result<ShirtSleeve> => {
+  const { length, wrist, ease } = asked;
   const fitted = fitCap({
     width,
     frontLength: asked.frontArmhole + ease.front,
@@ -67,8 +75,17 @@ export const draftShirtSleeve = (asked: ShirtSleeveRequest): Result<ShirtSleeve>
   });
   if (!fitted.ok) return fitted;
   const cap = fitted.value;
-  const wristLevel = length - cap.height;
-  if (wristLevel < leastBelow) return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
+  // Where no height serves both halves at once, the cap found is as long as one of them alone asks.
+  const off =
+    pathLength(cap.front) + pathLength(cap.back) - asked.frontArmhole - asked.backArmhole - ease.front - ease.back;
+  if (Math.abs(off) > tolerance.seam) {
+    return bad('drafting.cap-cannot-fit', {
+      armhole: { mm: Math.round(asked.frontArmhole + asked.backArmhole) },
+      sleeve: { mm: Math.round(width) },
+    });
+  }
+  const wristLevel = Math.max(length - cap.height, asked.leastBelow ?? 0);
+  if (wristLevel < leastBelow) return shortArm(length);
   const taper = (width - wrist) / 2;
   const atWrist = Math.min((slopes.wrist * taper) / wristLevel, mostAtWrist);
   const seam = (at: number, inward: 1 | -1): Cubic =>
@@ -80,6 +97,31 @@ export const draftShirtSleeve = (asked: ShirtSleeveRequest): Result<ShirtSleeve>
     armLevel: armBelow,
     wristLevel,
   });
+};
+
+/** Rounds in which the width at the underarm line comes to give the upper arm its girth; each gains two digits. */
+const rounds = 3;
+
+/**
+ * A shirt sleeve in one piece: a low cap fitted to the armhole with little ease, underarm seams alike, tapering to
+ * the wrist edge or hem, which they meet nearly square.
+ *
+ * Construction as taught in manuals of metric pattern cutting (shirt sleeve). Problems `drafting.cap-cannot-fit`,
+ * `drafting.arm-too-short`.
+ */
+export const draftShirtSleeve = (asked: ShirtSleeveRequest): Result<ShirtSleeve> => {
+  const { upperArm, length, wrist } = asked;
+  const likely = Math.max(length - likelyCap * upperArm, asked.leastBelow ?? 0);
+  if (likely < leastBelow) return shortArm(length);
+  const rise = Math.atan(Math.min((slopes.top * (upperArm - wrist)) / 2 / likely, mostAtTop));
+  let width = upperArm + 2 * armBelow * Math.tan(rise);
+  let sleeve = sleeveOf(asked, width, rise);
+  for (let round = 0; round < rounds && sleeve.ok; round++) {
+    const [front, back] = shirtSleeveAt(sleeve.value, armBelow);
+    width += upperArm - (back.x - front.x);
+    sleeve = sleeveOf(asked, width, rise);
+  }
+  return sleeve;
 };
 
 /** Both ends of the sleeve's width at a height below the underarm line. */

@@ -25,6 +25,7 @@ import {
   tolerance,
   translation,
 } from '../geometry/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import type { BackDraft, FrontDraft } from './blouse-bodice.ts';
 import { solveBetween } from './solve.ts';
 
@@ -63,15 +64,14 @@ export interface YokeCut {
   readonly back: BackBelowYoke;
 }
 
-/** Cuts a curve where it lies `by` from the straight through `from` along `normal`. */
-const splitBeside = (curve: Cubic, from: Point, normal: Point, by: number): readonly [Cubic, Cubic] => {
+/** Cuts a curve where it lies `by` from the straight through `from` along `normal`; null where it never does. */
+const splitBeside = (curve: Cubic, from: Point, normal: Point, by: number): readonly [Cubic, Cubic] | null => {
   const beside = (t: number): number => {
     const p = subtract(segmentPointAt(curve, t), from);
     return p.x * normal.x + p.y * normal.y - by;
   };
   const t = solveBetween(beside, 0, 1, fine);
-  if (t === null) throw new Error('A yoke is cut outside its neck or armhole');
-  return splitSegment(curve, t) as readonly [Cubic, Cubic];
+  return t === null ? null : (splitSegment(curve, t) as readonly [Cubic, Cubic]);
 };
 
 /** How far along the way to the corner its end tangents make the handles of the back's top edge reach. */
@@ -100,9 +100,10 @@ const besideDart = 12;
  * 3. A strip `forward` wide, parallel to the shoulder, is cut from the front and joined to the yoke at the shoulder.
  *
  * Construction as taught in manuals of metric pattern cutting (shirt yokes; dart turned into the yoke seam). Needs
- * shoulders of front and back equally long once the dart is closed.
+ * shoulders of front and back equally long once the dart is closed. Problem `drafting.measures-contradict` where the
+ * shoulder blade lies below the armhole's narrowest place, or neck or armhole above the strip.
  */
-export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): YokeCut => {
+export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): Result<YokeCut> => {
   const [inner, outer] = back.shoulder as readonly [Line, Line];
   const closed = rotation(
     angleOf(subtract(inner.to, back.dartPoint)) - angleOf(subtract(outer.from, back.dartPoint)),
@@ -112,22 +113,24 @@ export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): Yo
   const swing = -angleOf(subtract(applyToPoint(closed, add(back.dartPoint, { x: 1, y: 0 })), back.dartPoint));
   const cutAt = (level: number) => {
     const t = solveBetween((at) => applyToPoint(closed, segmentPointAt(upper, at)).y - level, 0, 1, fine);
-    if (t === null) throw new Error('A yoke seam lies below the across-back line');
+    if (t === null) return null;
     const [above, below] = splitSegment(upper, t) as readonly [Cubic, Cubic];
     const armhole = applyToPath(closed, [above]);
     return { below, armhole, end: pathEnd(armhole), top: backTop(level, below.from, swing) };
   };
   const level = solveBetween(
     (at) => {
-      const { top, end } = cutAt(at);
-      return pathLength(top) - end.x;
+      const cut = cutAt(at);
+      // A seam below the across-back line is too low.
+      return cut ? pathLength(cut.top) - cut.end.x : -1;
     },
     back.dartPoint.y - besideDart,
     back.dartPoint.y + besideDart,
     tolerance.same,
   );
-  if (level === null) throw new Error('A back cannot be eased to its yoke');
-  const { below, armhole: yokeArmhole, end, top } = cutAt(level);
+  const found = level === null ? null : cutAt(level);
+  if (!found) return bad('drafting.measures-contradict');
+  const { below, armhole: yokeArmhole, end, top } = found;
   const neckPoint = pathEnd(back.neck);
   const shoulderPoint = pathStart(yokeArmhole);
 
@@ -135,8 +138,11 @@ export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): Yo
   const along = subtract(shoulder.to, shoulder.from);
   const size = distance(shoulder.from, shoulder.to);
   const normal: Point = { x: -along.y / size, y: along.x / size };
-  const [neck, neckStrip] = splitBeside(front.neck[0] as Cubic, shoulder.from, normal, forward);
-  const [armholeStrip, armholeRest] = splitBeside(front.armhole[0] as Cubic, shoulder.from, normal, forward);
+  const neckParts = splitBeside(front.neck[0] as Cubic, shoulder.from, normal, forward);
+  const armholeParts = splitBeside(front.armhole[0] as Cubic, shoulder.from, normal, forward);
+  if (!neckParts || !armholeParts) return bad('drafting.measures-contradict');
+  const [neck, neckStrip] = neckParts;
+  const [armholeStrip, armholeRest] = armholeParts;
   // Turned over and laid to the back's shoulder, as it lies once the seam is sewn.
   const turned = compose(mirrorX(shoulder.from.x), translation(subtract(neckPoint, shoulder.from)));
   const laid = compose(
@@ -148,7 +154,7 @@ export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): Yo
   );
   const stripNeck = applyToPath(laid, [reverseSegment(neckStrip)]);
   const stripArmhole = reversePath(applyToPath(laid, [armholeStrip]));
-  return {
+  return good({
     yoke: {
       neck: [...back.neck, ...stripNeck],
       front: line(pathEnd(stripNeck), pathStart(stripArmhole)),
@@ -163,5 +169,5 @@ export const cutYoke = (back: BackDraft, front: FrontDraft, forward: number): Yo
       armhole: [armholeRest, ...front.armhole.slice(1)],
     },
     back: { top, armhole: [below, lower] },
-  };
+  });
 };

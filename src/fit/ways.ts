@@ -29,7 +29,7 @@ const minutesFor: Readonly<Record<string, number>> = {
 };
 const minutesForBlend = 10;
 
-/** A bust alteration spreads every width below the bust as well, until it is taken out again there. */
+/** A bust alteration spreads every width of the front below the bust as well, until it is taken out again there. */
 const widenedWithBust: readonly MeasureId[] = ['bustGirth', 'waistGirth', 'abdomenGirth', 'hipGirth'];
 
 /** Levels that can be drawn out to another size below the armhole. */
@@ -149,7 +149,10 @@ export const wayFrom = (
   ];
   const added = (measure: MeasureId): number => {
     if (measure === 'upperArmGirth') return arm?.alteration.total ?? 0;
-    return bust?.alteration && widenedWithBust.includes(measure) ? bust.alteration.total : 0;
+    const reached =
+      widenedWithBust.includes(measure) &&
+      !figures.girths.some((girth) => girth.measure === measure && girth.apartFromFront);
+    return bust?.alteration && reached ? bust.alteration.total : 0;
   };
   const ease = easeCells(question, figures, added);
   const blend = ease.flatMap((cell) => {
