@@ -243,6 +243,9 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
   };
 };
 
+/** Press studs stand no further apart than this: closer, and small hands give up; further, and rain comes in between. */
+export const studsApart = 90;
+
 /** Studs stand in the middle of the placket's upper layer, from below the neck to above the hem. */
 const studLine = (length: number): InnerLine => ({
   id: 'press-studs',

@@ -13,7 +13,7 @@ import {
   translation,
 } from '../geometry/index.ts';
 import { edgeLength, type Garment, outlineOf, pieceOf } from '../pattern/index.ts';
-import { placketWidth } from './raincoat-pieces.ts';
+import { placketWidth, studsApart } from './raincoat-pieces.ts';
 import { landmarkIn, runOf } from './shape-garment.ts';
 import {
   type FlatSketch,
@@ -127,7 +127,8 @@ const placketShape = (garment: Garment): SketchShape => {
   const top = landmarkIn(garment, 'front', 'centre-neck').y;
   const bottom = landmarkIn(garment, 'front', 'hem-centre').y;
   const at = (x: number, y: number): Point => ({ x, y });
-  const studs = Math.max(Math.ceil((bottom - top) / 90), 2);
+  // As many as are bought for it.
+  const studs = Math.ceil((bottom - top) / studsApart) + 1;
   const [first, last] = [top + 25, bottom - 45];
   return {
     id: 'placket',

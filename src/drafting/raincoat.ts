@@ -7,7 +7,7 @@ import { type Drafted, defineHousePattern } from './define.ts';
 import { type RaincoatDraft, settleRaincoat } from './raincoat-fit.ts';
 import { hoodCentre, hoodSide } from './raincoat-hood-pieces.ts';
 import { backFacing, frontFacing, liningBack, liningFront, liningSleeve } from './raincoat-inside.ts';
-import { raincoatBack, raincoatFront, raincoatPlacket, raincoatSleeve } from './raincoat-pieces.ts';
+import { raincoatBack, raincoatFront, raincoatPlacket, raincoatSleeve, studsApart } from './raincoat-pieces.ts';
 import { planRaincoat } from './raincoat-plan.ts';
 import { raincoatFlap, raincoatPocket } from './raincoat-pocket.ts';
 import { raincoatGirths, raincoatSeams } from './raincoat-seams.ts';
@@ -48,9 +48,6 @@ const draftRaincoat = (body: Measures, view: string, ease: EaseByLevel): Result<
   };
   return good({ garment, ease: draft.value.plan.ease });
 };
-
-/** Press studs stand this far apart: closer, and small hands give up; further, and rain comes in between. */
-const studsApart = 90;
 
 const notionsFor = (view: string): readonly NotionRule[] => [
   // It ends a little above the hem, so that the hem can be turned and the slider put on below nothing.
