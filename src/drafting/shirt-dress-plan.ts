@@ -196,7 +196,9 @@ export const planShirtDress = (given: Measures, view: ShirtDressView, asked: Eas
   const toKnee = Math.max(body.waistHeight - body.kneeHeight, body.waistToHip + 150);
   const below = shirtDress.waistband / 2;
   const whole = view.tier ? toKnee + (1 - tierHem) * body.kneeHeight - below : toKnee - below;
-  const length = view.tier ? Math.max(upperShare * whole, hipDepth + 60, pocketMouth.from + pocketMouth.length + 65) : whole;
+  const length = view.tier
+    ? Math.max(upperShare * whole, hipDepth + 60, pocketMouth.from + pocketMouth.length + 65)
+    : whole;
   const cuff = body.wristGirth + shirtDress.cuffEase;
   const fallsFrom = body.armLength - shirtDress.shoulderOut;
   return good({
