@@ -227,7 +227,7 @@ export const cardWords = {
     'card.upper-arm-follows-lining': 'A sleeve lining is widened alike.',
     'card.upper-arm-follows-elbow': 'Elbow darts and ease stay where the elbow is; mark the level anew.',
     'card.upper-arm-ease':
-      'Compare cap and armhole after redrawing: what the cap is longer must still be eased in (0 to 12 mm in shirts and knits, 15 to 35 in woven cloth).',
+      'Compare cap and armhole after redrawing: what the cap is longer must still be eased in (up to {close} in shirts and knits, {least} to {most} in woven cloth).',
     'card.upper-arm-flat-cap':
       'The cap should keep three quarters of its height. For more, let out the underarm seams and lower the armhole by as much instead.',
     'card.hold-cap': 'The length of the cap, front and back, so that it still fits its armhole.',

@@ -22,6 +22,9 @@ const widened = (
   return { made: null, problem: problem ?? bad('alter.no-generic', { kind: request.envelope.kind }).problem };
 };
 
+/** Sleeve-head ease: in shirts and knits at most, and in general woven cloth (trade: what a piece carries). */
+const headEase = { close: 12, least: 15, most: 35 } as const;
+
 /** How far an underarm moved out, and up towards the cap. */
 const dimensionsOf = ({ piece, underarm: { before, after } }: WidenedSleeve): readonly CardDimension[] => [
   {
@@ -81,7 +84,11 @@ export const upperArmCard: CardMaker = (request) => {
     follows: sayAll('card.upper-arm-follows-lining', 'card.upper-arm-follows-elbow', 'card.follows-notches'),
     holds: sayAll('card.hold-cap', 'card.hold-underarm-length', 'card.hold-wrist'),
     cautions: [
-      say('card.upper-arm-ease'),
+      say('card.upper-arm-ease', {
+        close: { mm: headEase.close },
+        least: { mm: headEase.least },
+        most: { mm: headEase.most },
+      }),
       say('card.upper-arm-flat-cap'),
       ...(request.envelope.allowance === null ? [say('card.allowance-unknown')] : []),
     ],
