@@ -32,6 +32,17 @@ export const landmarkIn = (garment: Garment, piece: string, id: string): Point =
   return at;
 };
 
+/** Length of an edge, by piece and edge id, darts closed. */
+export const lengthIn = (garment: Garment, piece: string, edge: string): number =>
+  edgeLength(pieceOf(garment, piece), edge);
+
+/** How far along its edge a notch lies, from the edge's start, mm. */
+export const notchIn = (garment: Garment, piece: string, id: string): number => {
+  const found = pieceOf(garment, piece).notches.find((notch) => notch.id === id);
+  if (!found) throw new Error(`${piece} has no notch ${id}`);
+  return found.at * lengthIn(garment, piece, found.edge);
+};
+
 /** The first run of an edge; the whole edge where no dart interrupts it. */
 export const runOf = (garment: Garment, piece: string, edge: string, which = 0): Path => {
   const run = edgeRuns(pieceOf(garment, piece), edge).at(which);

@@ -1,6 +1,6 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
-import { type Read, readBody, readEase } from './read-body.ts';
+import { readBody, readEase } from './read-body.ts';
 import type { EaseByLevel } from './types.ts';
 
 /** The measures the skirt is drafted from. */
@@ -12,8 +12,6 @@ const needed = [
   'waistHeight',
   'kneeHeight',
 ] as const satisfies readonly MeasureId[];
-
-export type SkirtMeasures = Read<(typeof needed)[number]>;
 
 export type SkirtView = 'knee' | 'midi' | 'pockets';
 

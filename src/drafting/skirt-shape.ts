@@ -3,24 +3,22 @@ import {
   distance,
   endTangent,
   pathBounds,
-  pathEnd,
   startTangent,
   subtract,
   turnBetween,
 } from '../geometry/index.ts';
-import { closing, dartOf, edgeLength, edgeRuns, type Garment, hasEdge, levelWidth, pieceOf } from '../pattern/index.ts';
+import { closing, dartOf, edgeRuns, type Garment, levelWidth, pieceOf } from '../pattern/index.ts';
 import type { ShapeCheck } from './shape-check.ts';
-import { edgeBend, inDegrees, landmarkIn, legsApart, meanOf, runOf } from './shape-garment.ts';
-import { apart, asideOf, inflections } from './shape-measures.ts';
+import { edgeBend, inDegrees, landmarkIn, legsApart, lengthIn, meanOf } from './shape-garment.ts';
+import { asideOf, inflections } from './shape-measures.ts';
 import { check, smooth, sources, square } from './shape-rules.ts';
+import { intake, sideLength, skirtInsideChecks } from './skirt-inside-shape.ts';
 import { dartIds, type Half } from './skirt-pieces.ts';
 import type { SkirtView } from './skirt-plan.ts';
 
-const { block, truing, fitting, sewing } = sources;
+const { block, truing, fitting } = sources;
 
 const halves: readonly Half[] = ['front', 'back'];
-
-const length = (garment: Garment, piece: string, edge: string): number => edgeLength(pieceOf(garment, piece), edge);
 
 const darts = (garment: Garment, which: Half) => dartIds[which].map((id) => dartOf(pieceOf(garment, which), id));
 
@@ -46,13 +44,10 @@ const lean = (dart: ReturnType<typeof dartOf>): number => {
   return Math.abs(inDegrees(Math.atan2(axis.x, axis.y)));
 };
 
-const intake = (garment: Garment, which: Half): number =>
-  darts(garment, which).reduce((sum, dart) => sum + dart.intake, 0);
-
 const shortOfHip = (garment: Garment, which: Half): number =>
   landmarkIn(garment, which, 'hip-side').y - Math.max(...darts(garment, which).map(({ point }) => point.y));
 
-const sweep = (garment: Garment): number => 2 * (length(garment, 'front', 'hem') + length(garment, 'back', 'hem'));
+const sweep = (garment: Garment): number => 2 * (lengthIn(garment, 'front', 'hem') + lengthIn(garment, 'back', 'hem'));
 
 const hipRound = (garment: Garment): number =>
   2 * (levelWidth(pieceOf(garment, 'front'), 'hip') + levelWidth(pieceOf(garment, 'back'), 'hip'));
@@ -60,60 +55,8 @@ const hipRound = (garment: Garment): number =>
 const sideIntake = (garment: Garment, which: Half): number =>
   landmarkIn(garment, which, 'hip-side').x - landmarkIn(garment, which, 'waist-side').x;
 
-const zipLength = (garment: Garment): number => {
-  const back = pieceOf(garment, 'back');
-  const at = back.notches.find(({ id }) => id === 'zip-end')?.at ?? Number.NaN;
-  return (1 - at) * edgeLength(back, 'centre-back');
-};
-
-const bandRound = (garment: Garment): number => levelWidth(pieceOf(garment, 'waistband'), 'waist');
-
-/** How much longer the lining's waist is than the shell's, darts stitched. */
-const tucked = (garment: Garment, which: Half): number =>
-  length(garment, `lining-${which}`, 'waist') - length(garment, which, 'waist');
-
 /** The edge a side seam begins as at the waist. */
 const topSide = (view: SkirtView): 'side' | 'side-upper' => (view === 'pockets' ? 'side-upper' : 'side');
-
-/** A whole side seam, in one edge or two. */
-const sideLength = (garment: Garment, piece: string): number =>
-  length(garment, piece, 'side') +
-  (hasEdge(pieceOf(garment, piece), 'side-upper') ? length(garment, piece, 'side-upper') : 0);
-
-/** What a cutter looks at in the pockets of the view that has them. */
-const pocketChecks: readonly ShapeCheck[] = [
-  check(
-    'pocket-copies-side',
-    'The pocket bag’s side is the front’s own',
-    sewing,
-    'mm',
-    [0, 0.1],
-    (garment) => apart(runOf(garment, 'pocket', 'side'), runOf(garment, 'front', 'side-upper')).most,
-  ),
-  check(
-    'pocket-mouth',
-    'The mouth of the pocket is long enough for a hand that goes in aslant, and ends where an arm reaches',
-    sewing,
-    'mm',
-    [125, 240],
-    (garment) => {
-      const at = pieceOf(garment, 'front').notches.find(({ id }) => id === 'mouth')?.at ?? Number.NaN;
-      return (1 - at) * length(garment, 'front', 'side-upper');
-    },
-  ),
-  check(
-    'pocket-hangs',
-    'The bag hangs from the waist, clear of the centre',
-    sewing,
-    'share',
-    [0.3, 0.95],
-    (garment) => length(garment, 'pocket', 'waist') / length(garment, 'front', 'waist'),
-  ),
-  check('pocket-deep', 'The bag reaches below its mouth', sewing, 'mm', [70, 140], (garment) => {
-    const { maxY } = pathBounds(runOf(garment, 'pocket', 'bag'));
-    return maxY - pathEnd(runOf(garment, 'pocket', 'side')).y;
-  }),
-];
 
 /** What a cutter looks at before she would cut from the skirt, by measuring the drafted pieces alone. */
 export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
@@ -239,14 +182,6 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     (garment) => levelWidth(pieceOf(garment, 'back'), 'hip') - levelWidth(pieceOf(garment, 'front'), 'hip'),
   ),
   check(
-    'band-ease',
-    'The closed band less the waist',
-    fitting,
-    'mm',
-    [10, 25],
-    (garment, body) => bandRound(garment) - (body.waistGirth ?? 0),
-  ),
-  check(
     'hip-ease',
     'The skirt at the hip less the hip: seldom more, where belly or waist need it',
     fitting,
@@ -269,7 +204,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     truing,
     'mm',
     [-8, 20],
-    (garment) => sideLength(garment, 'front') - length(garment, 'front', 'centre-front'),
+    (garment) => sideLength(garment, 'front') - lengthIn(garment, 'front', 'centre-front'),
   ),
   check(
     'length',
@@ -277,71 +212,7 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     block,
     'share',
     view === 'midi' ? [1.3, 1.65] : [1.02, 1.1],
-    (garment, body) => length(garment, 'front', 'centre-front') / ((body.waistHeight ?? 0) - (body.kneeHeight ?? 0)),
-  ),
-  check(
-    'zip-past-hip',
-    'The zip ends at the hip or a little below it',
-    sewing,
-    'mm',
-    [0, 25],
-    (garment) =>
-      landmarkIn(garment, 'back', 'waist-centre-back').y +
-      zipLength(garment) -
-      landmarkIn(garment, 'back', 'hip-side').y,
-  ),
-  check(
-    'hips-pass',
-    'The open waist, the zip counted twice, less the hip that goes through it',
-    'every ring that must be passed: waist + twice the opening ≥ hip girth',
-    'mm',
-    [20, 900],
-    (garment, body) => bandRound(garment) + 2 * zipLength(garment) - (body.hipGirth ?? 0),
-  ),
-  check('band-fits', 'The band is as long as the waist it is sewn to', truing, 'mm', [0, 0.2], (garment) =>
-    Math.abs(bandRound(garment) - 2 * (length(garment, 'front', 'waist') + length(garment, 'back', 'waist'))),
-  ),
-  check(
-    'underlap',
-    'The band runs on under the other end far enough for hook or button',
-    sewing,
-    'mm',
-    [20, 45],
-    (garment) => length(garment, 'waistband', 'underlap'),
-  ),
-  check('lining-shorter', 'The lining is shorter than the skirt all round', sewing, 'mm', [18, 22], (garment) =>
-    meanOf(
-      sideLength(garment, 'front') - sideLength(garment, 'lining-front'),
-      length(garment, 'back', 'centre-back') - length(garment, 'lining-back', 'centre-back'),
-    ),
-  ),
-  check(
-    'lining-tucks',
-    'The lining has about as much in tucks as the skirt has in darts, and so gives when one sits',
-    sewing,
-    'share',
-    [0.8, 1.2],
-    (garment) =>
-      (tucked(garment, 'front') + tucked(garment, 'back')) / (intake(garment, 'front') + intake(garment, 'back')),
-  ),
-  check('lining-as-wide', 'The lining is as wide as the skirt at the hip', sewing, 'mm', [-0.1, 0.1], (garment) =>
-    halves.reduce(
-      (sum, which) =>
-        sum + levelWidth(pieceOf(garment, `lining-${which}`), 'hip') - levelWidth(pieceOf(garment, which), 'hip'),
-      0,
-    ),
-  ),
-  check(
-    'lining-opens-further',
-    'The lining is open a little further down than the zip',
-    sewing,
-    'mm',
-    [10, 30],
-    (garment) => {
-      const lining = pieceOf(garment, 'lining-back');
-      const at = lining.notches.find(({ id }) => id === 'opening-end')?.at ?? Number.NaN;
-      return (1 - at) * edgeLength(lining, 'centre-back') - zipLength(garment);
-    },
+    (garment, body) => lengthIn(garment, 'front', 'centre-front') / ((body.waistHeight ?? 0) - (body.kneeHeight ?? 0)),
   ),
   check('dart-inside', 'The outer back dart stands clear of the side seam', block, 'mm', [20, 140], (garment) => {
     const outer = dartOf(pieceOf(garment, 'back'), 'waist-outer');
@@ -362,5 +233,5 @@ export const skirtShape = (view: SkirtView): readonly ShapeCheck[] => [
     const { minX, maxX, minY, maxY } = pathBounds(pieceOf(garment, 'front').runs.flatMap(({ path }) => path));
     return (maxY - minY) / (maxX - minX);
   }),
-  ...(view === 'pockets' ? pocketChecks : []),
+  ...skirtInsideChecks(view),
 ];

@@ -50,7 +50,7 @@ export const skirt: HousePattern = defineHousePattern({
     structure: 'woven',
     weight: [150, 320],
     stretch: 0,
-    cloths: ['wool flannel', 'gabardine', 'cotton twill', 'linen', 'corduroy', 'lining: viscose twill or taffeta'],
+    cloths: ['wool flannel', 'gabardine', 'cotton twill', 'linen', 'corduroy'],
   }),
   notions: () => [
     { what: 'concealed-zip', along: [{ piece: 'back', edge: 'centre-back', times: 1, from: 'zip-end' }] },

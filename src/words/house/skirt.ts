@@ -20,7 +20,7 @@ export const skirtWords = {
   work: [
     {
       do: 'prepare',
-      text: 'Transfer dart points, notches, the zip’s end and the tucks of the lining. Fuse interfacing to the whole waistband. Neaten sides and centre back of the cloth.',
+      text: 'Cut the lining in viscose twill or taffeta. Transfer dart points, notches, the zip’s end and the tucks of the lining. Fuse interfacing to the whole waistband. Neaten sides and centre back of the cloth.',
     },
     {
       do: 'sew',
