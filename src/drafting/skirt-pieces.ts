@@ -135,13 +135,15 @@ export const skirtPocket = (draft: SkirtDraft): Piece => {
   const [upper] = sideEdges(draft, side);
   if (!dart || !inner || !outer || !upper) throw new Error('A front without a dart');
   const [from, to] = dart.legs.map((leg) => angleOf(subtract(leg, dart.point))) as [number, number];
-  return seamPocket({
+  const bag = seamPocket({
     name: 'Pocket bag',
     waist: joinPaths(applyToPath(rotation(to - from, dart.point), inner), outer),
     side: upper[1],
     mouthFrom: mouth.from,
     sideAbove: side[0],
   });
+  const edges = bag.edges.map((one) => (one.id === 'waist' ? edge('waist', 'seam', skirtAllowances.waist) : one));
+  return { ...bag, edges };
 };
 
 /** The waistband, from the right half's centre back round the front to the left's; what closes lies under on from the right. */
