@@ -8,10 +8,13 @@ import {
   type Path,
   type Point,
   pathEnd,
+  pathLength,
+  pathPointAtLength,
   pathStart,
   polyline,
   reversePath,
   rotation,
+  smoothThrough,
   subtract,
   tolerance,
   translation,
@@ -65,7 +68,12 @@ const sleeveShape = (garment: Garment, armhole: Path, half: 'front' | 'back'): S
     },
     sleeveHangs,
   );
-  const seam: SketchLine = { kind: 'seam', path: polyline([at(0.62, -0.02), at(0.67, 0.5), at(0.62, 1)]) };
+  // Behind, the seam leaves the armhole above its middle and runs over the elbow to the hem.
+  const leaves = pathPointAtLength(armhole, 0.4 * pathLength(armhole));
+  const seam: SketchLine = {
+    kind: 'seam',
+    path: smoothThrough([leaves, at(0.47, 0.24), at(0.58, 1)]),
+  };
   return { id: `sleeve-${half}`, outline, lines: half === 'back' ? [seam] : [], bothSides: true };
 };
 
