@@ -209,6 +209,7 @@ export const envelopePageWords = {
     above: 'over size {a}',
     at: 'as size {a}',
     widthSaid: '{length} wide',
+    reckoned: 'about {length}',
   },
   flat: {
     title: 'Measured flat on the tissue',
@@ -311,7 +312,8 @@ export const envelopePageWords = {
     fold: 'Lay it',
     folds: { lengthwise: 'folded lengthwise', single: 'single' },
     shrinks: 'It shrinks along the length by',
-    shrinksHint: 'Leave it empty to reckon with what is usual for such cloth.',
+    shrinksHint:
+      'Leave it empty to reckon with what is entered for the cloth, or else with what is usual for such cloth.',
     estimate: 'Estimate: buy {buy}',
     estimateBoth: 'That is {metres}, or {yards}; {length} of it is cut from once it is washed and its ends are square.',
     of: 'of cloth {width} wide.',

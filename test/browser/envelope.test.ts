@@ -205,6 +205,12 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
     await page.keyboard.press('Tab');
     expect((await focused(page)).name).toBe('Waist girth, size L');
     await expect.poll(() => cell('Waist girth', 'M').inputValue()).toBe('28½–29');
+    // A block of cells copied from elsewhere goes in from the cell it is pasted into.
+    await paste(cell('Waist girth', 'XS'), '23–24\t25–26\n33 1/2–34 1/2\t35 1/2–36 1/2\n');
+    await expect.poll(() => cell('Hip girth', 'S').inputValue()).toBe('35½–36½');
+    expect(await cell('Waist girth', 'XS').inputValue()).toBe('23–24');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => cell('Hip girth', 'S').inputValue()).toBe('36–37');
     // What does not read stays as typed, and is said.
     await cell('Waist girth', 'M').fill('twenty');
     await page.keyboard.press('Tab');
@@ -311,6 +317,9 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
     expect(await editor.getByText('Leave out:').isVisible()).toBe(true);
     await editor.getByLabel('Measured flat, from edge to edge').fill('41.2');
     await editor.getByLabel('Seam allowances within that').fill('3.2');
+    await editor.getByText('This comes to 38.0 cm finished.').waitFor();
+    // Half measured and the page left: it is taken up again where it was.
+    await page.reload();
     await editor.getByText('This comes to 38.0 cm finished.').waitFor();
     await editor.getByRole('button', { name: 'Keep it' }).click();
     await chart.getByText('Upper arm, size M, all views: 38.0 cm, measured flat').waitFor();

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { useEffect, useId, useMemo, useState } from 'react';
 import { type Cloth, type ClothLaid, convertCloth } from '../../src/cloth/index.ts';
 import type { ClothRow, Envelope } from '../../src/pattern/index.ts';
 import { formatLength, lengthToBuy, parsePercent, type Result } from '../../src/units/index.ts';
@@ -9,6 +9,7 @@ import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
+import type { ReckonedCloth } from './cloth-picture.ts';
 import { sayClothRow, viewName, widthAsPrinted } from './row-words.ts';
 
 const words = envelopePageWords.convert;
@@ -28,7 +29,12 @@ interface ConvertProps {
   readonly view?: string | null;
   readonly size?: string;
   readonly cloth?: Cloth | null;
+  /** Told what was reckoned, so that it can be drawn; null where nothing was. */
+  readonly onReckoned?: (reckoned: ReckonedCloth | null) => void;
 }
+
+/** Cloth nobody has chosen yet. */
+const plainColour = '#d9ddd8';
 
 const wide = (unit: 'cm' | 'in'): number => (unit === 'cm' ? 1400 : 54 * 25.4);
 
@@ -39,6 +45,7 @@ export const Convert = ({
   view: settledView,
   size: settledSize,
   cloth: settledCloth,
+  onReckoned,
 }: ConvertProps) => {
   const say = useSay();
   const id = useId();
@@ -82,6 +89,13 @@ export const Convert = ({
       unit: say.unit,
     });
   }, [row, needed, width, nap, laid, percent, cloth, envelope, say.unit]);
+
+  const buy = converted?.ok ? converted.value.buy : null;
+  const name = cloth?.name ?? '';
+  const colour = cloth?.colour ?? plainColour;
+  useEffect(() => {
+    onReckoned?.(buy === null ? null : { name, width, buy, colour, unit: say.unit });
+  }, [onReckoned, buy, name, width, colour, say.unit]);
 
   const both = (mm: number, length: number) =>
     say.words(words.estimateBoth, {

@@ -17,6 +17,7 @@ import { Select } from '../parts/Select.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
 import { useEnvelope } from './envelope-context.ts';
 import { FlatGuideWords } from './FlatGuide.tsx';
+import { usePasted } from './pasted.ts';
 import { finishedName, viewName } from './row-words.ts';
 import { ViewSelect } from './ViewSelect.tsx';
 
@@ -134,13 +135,28 @@ interface EditorProps {
     readonly of: FinishedOf;
     readonly view: string | null;
     readonly size: string;
-    readonly pieces?: readonly FlatPiece[];
+    readonly pieces?: readonly Measuring[];
+    /** Taken up again from what was left unfinished: nothing she did just now, so the focus stays where it is. */
+    readonly left?: boolean;
   };
+  readonly keepDraft: (draft: string) => void;
   readonly onClose: () => void;
 }
 
+/** What was left half measured, where it still belongs to this envelope. */
+const begunIn = (draft: string, envelope: Envelope): EditorProps['begun'] | null => {
+  if (draft === '') return null;
+  try {
+    const read = JSON.parse(draft) as EditorProps['begun'];
+    const known = finishedKinds.includes(read.of) && envelope.sizes.includes(read.size) && Array.isArray(read.pieces);
+    return known ? { ...read, left: true } : null;
+  } catch {
+    return null;
+  }
+};
+
 /** Measuring one finished measurement off the tissue, with the drawing of where the tape goes on the table. */
-const Editor = ({ begun, onClose }: EditorProps) => {
+const Editor = ({ begun, keepDraft, onClose }: EditorProps) => {
   const say = useSay();
   const { id, envelope, change, setMeasuring } = useEnvelope();
   const [of, setOf] = useState(begun.of);
@@ -148,11 +164,16 @@ const Editor = ({ begun, onClose }: EditorProps) => {
   const [size, setSize] = useState(begun.size);
   const [pieces, setPieces] = useState<readonly Measuring[]>(begun.pieces ?? firstPieces(begun.of, envelope));
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus({ preventScroll: true }), []);
+  const { left = false } = begun;
+  useEffect(() => {
+    if (!left) head.current?.focus({ preventScroll: true });
+  }, [left]);
   useEffect(() => {
     setMeasuring(of);
     return () => setMeasuring(null);
   }, [of, setMeasuring]);
+  // What is measured so far stays in this browser, so that leaving the page loses nothing of it.
+  useEffect(() => keepDraft(JSON.stringify({ of, view, size, pieces })), [keepDraft, of, view, size, pieces]);
   const done = whole(pieces);
   const sum = useMemo(() => (done ? finishedFromFlat({ pieces: done }) : null), [done]);
   const keep = () => {
@@ -240,8 +261,9 @@ const lackingIn = (envelope: Envelope): readonly FinishedOf[] => {
 /** What was measured flat on the tissue in place of what the envelope lacks, and measuring more. */
 export const FlatMeasures = () => {
   const say = useSay();
-  const { envelope, change } = useEnvelope();
-  const [begun, setBegun] = useState<EditorProps['begun'] | null>(null);
+  const { id, envelope, change } = useEnvelope();
+  const [draft, keepDraft] = usePasted(`${id}/flat`);
+  const [begun, setBegun] = useState<EditorProps['begun'] | null>(() => begunIn(draft, envelope));
   const lacking = useMemo(() => lackingIn(envelope), [envelope]);
   const middle = envelope.sizes[Math.floor(envelope.sizes.length / 2)] ?? '';
   return (
@@ -289,7 +311,11 @@ export const FlatMeasures = () => {
         <Editor
           key={`${begun.of} ${begun.view} ${begun.size} ${begun.pieces ? 'kept' : 'new'}`}
           begun={begun}
-          onClose={() => setBegun(null)}
+          keepDraft={keepDraft}
+          onClose={() => {
+            keepDraft('');
+            setBegun(null);
+          }}
         />
       ) : (
         <button

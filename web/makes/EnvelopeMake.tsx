@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useMemo } from 'react';
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { latestMeasures, type Wearer } from '../../src/body/index.ts';
 import type { Cloth } from '../../src/cloth/index.ts';
 import { envelopeFigures, type Fit, fitPattern } from '../../src/fit/index.ts';
@@ -9,7 +9,7 @@ import { useDesk } from '../app/desk-context.ts';
 import { pathTo } from '../app/router.ts';
 import type { Entry } from '../documents/entry.ts';
 import { Convert } from '../envelopes/Convert.tsx';
-import { drawClothNeeded } from '../envelopes/cloth-picture.ts';
+import { drawClothNeeded, type ReckonedCloth } from '../envelopes/cloth-picture.ts';
 import { Link } from '../parts/Link.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
@@ -53,13 +53,20 @@ const WantsPieces = ({ id, children }: { id: keyof typeof words.wantsPieces; chi
   </Passage>
 );
 
-const LayCloth = ({ envelope, size, view }: { envelope: Envelope; size: string; view: string | null }) => {
+interface LayClothProps {
+  readonly envelope: Envelope;
+  readonly size: string;
+  readonly view: string | null;
+  readonly reckoned: ReckonedCloth | null;
+}
+
+const LayCloth = ({ envelope, size, view, reckoned }: LayClothProps) => {
   const current = useCurrentPassage() === 'layout';
   const narrow = useNarrow();
   const laid = useMemo((): Laid | null => {
-    const drawing = current ? drawClothNeeded(envelope, size, { narrow, row: -1, view }) : null;
+    const drawing = current ? drawClothNeeded(envelope, size, { narrow, row: -1, view, reckoned }) : null;
     return drawing && { drawing, subject: `cloth needed ${envelope.name} ${view} ${size} ${narrow}` };
-  }, [current, envelope, size, narrow, view]);
+  }, [current, envelope, size, narrow, view, reckoned]);
   useLay(laid);
   return null;
 };
@@ -89,6 +96,7 @@ export const EnvelopeMake = ({ entry, wearer, envelope, cloth }: EnvelopeMakePro
   const desk = useDesk();
   const { id, body: make } = entry;
   useArrival();
+  const [reckoned, setReckoned] = useState<ReckonedCloth | null>(null);
   const view = envelope.views.find((one) => one.id === make.view)?.id ?? envelope.views[0]?.id ?? null;
   const measures = useMemo(() => latestMeasures(wearer), [wearer]);
   const figures = useMemo(() => envelopeFigures(envelope, view), [envelope, view]);
@@ -133,8 +141,8 @@ export const EnvelopeMake = ({ entry, wearer, envelope, cloth }: EnvelopeMakePro
       <CardsPassage of={cards} />
       <WantsPieces id="seams" />
       <WantsPieces id="layout">
-        <LayCloth envelope={envelope} size={size} view={view} />
-        <Convert envelope={envelope} place={id} view={view} size={size} cloth={cloth} />
+        <LayCloth envelope={envelope} size={size} view={view} reckoned={reckoned} />
+        <Convert envelope={envelope} place={id} view={view} size={size} cloth={cloth} onReckoned={setReckoned} />
       </WantsPieces>
       <WantsPieces id="print" />
     </Passages>
