@@ -20,10 +20,11 @@ const degree = Math.PI / 180;
 const neckShares = { front: 0.25, back: 0.3 } as const;
 
 /**
- * How a raglan gives way to an arm thicker (more) or thinner (less) than the armhole: all four together, so that a
- * pattern grows evenly. The line is tilted, within what is neither a straight nor a hook; the underarm is lowered; the sleeve has less ease; and it is
- * let hang less steeply than the shoulders slope, which is the shoulder dart: about 15 degrees, front and back together. Radians and mm for
- * each step.
+ * How a raglan gives way to an arm thicker (more steps) or thinner (fewer) than the armhole: in four things together, so
+ * that a pattern grows evenly. The line is tilted more where body and sleeve part, within what is neither a straight nor a hook;
+ * the underarm is lowered; the sleeve has less ease over the arm; and it hangs less steeply than the shoulders slope. That
+ * is the shoulder dart, 17 degrees front and back together where nothing gives way: less lifts the arm like a wing,
+ * more stands away in a thick knit. Radians and mm a step.
  */
 const giving = {
   tilt: { middle: 8 * degree, by: 4 * degree },
@@ -76,7 +77,7 @@ const widened = (plan: SweatshirtPlan, by: number): SweatshirtPlan => ({
 });
 
 /**
- * Body and sleeve settled together: tilt, underarm and shoulder dart give way by as many steps as make the sleeve's width
+ * Body and sleeve settled together: tilt, underarm, ease and shoulder dart give way by as many steps as make the sleeve's width
  * go with the armhole. A thin arm in a deep armhole for which that is not enough gets a wider sleeve, and its ease is
  * stated so; for a very thick one the dart is what it comes to. Problem `drafting.raglan-cannot-fit` where the arm does
  * not go through at all.
