@@ -224,7 +224,7 @@ const useLayCard = (card: Card | undefined, id: string) => {
   const current = useCurrentPassage() === 'alterations';
   const laid = useMemo((): Laid | null => {
     if (!current || !card) return null;
-    const drawing = drawCard(card, { unit: say.unit, locale, textSize: narrow ? 66 : 26 });
+    const drawing = drawCard(card, { unit: say.unit, locale, textSize: narrow ? 28 : 26 });
     return drawing && { drawing, subject: `card ${id} ${card.step.id} ${card.pattern.size}`, onSheet: true };
   }, [current, card, id, say.unit, narrow]);
   useLay(laid);
