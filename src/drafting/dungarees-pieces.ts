@@ -25,18 +25,24 @@ const openingOf = ({ body }: DungareesPlan): number => Math.max(opens.least, bod
 
 /** The pocket of the bib, below its top. */
 const bibPatch = (topHalf: number, height: number): PatchFrame => {
-  const width = settle(1.3 * topHalf, 90, 170);
+  const width = settle(1.2 * topHalf, 90, 200);
   const from = -height + 50;
-  return { at: { x: 0, y: from }, width, height: Math.min(width * 0.9, height - 125), slant: 0, point: 14 };
+  return {
+    at: { x: 0, y: from },
+    width,
+    height: Math.max(Math.min(0.82 * width, height - 120), 60),
+    slant: 0,
+    point: 14,
+  };
 };
 
 /** A hand's pocket on the front's hip, its mouth aslant, clear of the opening. */
 const hipPatch = (plan: DungareesPlan): PatchFrame => {
-  const width = settle(0.55 * plan.legs.hip.front, 110, 175);
+  const width = settle(0.54 * plan.legs.hip.front, 110, 210);
   return {
     at: { x: 0.19 * plan.legs.hip.front, y: 0.28 * plan.waistToHip },
     width,
-    height: 190,
+    height: 138 + 0.34 * width,
     slant: 0.34 * width,
     point: 14,
   };
@@ -44,7 +50,7 @@ const hipPatch = (plan: DungareesPlan): PatchFrame => {
 
 /** A patch on the seat, its middle between the seams. */
 const seatPatch = (plan: DungareesPlan, lowered: number): PatchFrame => {
-  const width = settle(0.52 * plan.legs.hip.back, 115, 175);
+  const width = settle(0.5 * plan.legs.hip.back, 110, 210);
   return {
     at: { x: 0.54 * plan.legs.hip.back - width / 2, y: 0.4 * plan.waistToHip + lowered },
     width,

@@ -55,13 +55,13 @@ const design = { hip: 95, thigh: 95, knee: 100, waist: 60, rise: 32, crotchLengt
 const ranges = { waist: [30, 360], hip: [50, 260], thigh: [40, 260], knee: [40, 300] } as const;
 
 /** The curved leg's knee as a share of the thigh above it: the leg keeps its width down to there; its hem as a share of the knee, and how far above the floor's length it ends; the short one's place between crotch and knee. */
-const leg = { knee: 0.75, hem: 0.7, crop: 0.05, short: 0.62 } as const;
+const leg = { knee: { full: 0.86, short: 0.91 }, hem: 0.68, crop: 0.05, short: 0.62 } as const;
 
 /** Beyond what it takes standing, a strap gives this for bending and sitting, and this is left to let it out, mm. */
 const strapEase = { bending: 20, spare: 90 } as const;
 
-/** The bib reaches this far above the bust point; a back bib is this share of the back waist, mm. */
-const bibs = { aboveBust: 80, back: 0.42, backTop: 62 } as const;
+/** The bib's share of the front waist length, and how far above the bust point it ends at least and at most; the back bib's share of the back waist, and half its top, mm. */
+const bibs = { front: 0.57, aboveBust: [45, 130], back: 0.42, backTop: 62 } as const;
 
 /**
  * What a strap has to bridge, from the back bib's top over the shoulder to the bib's: front and back of the body from waist
@@ -77,8 +77,8 @@ const strapFor = (body: DungareesMeasures, bib: BibPlan, backBib: BibPlan): numb
 };
 
 /** Ease at the knee of a leg that keeps its width down to there. */
-const kneeOf = (body: DungareesMeasures): number =>
-  Math.max(leg.knee * (body.thighGirth + design.thigh) - body.kneeGirth, design.knee);
+const kneeOf = (body: DungareesMeasures, view: DungareesView): number =>
+  Math.max(leg.knee[view] * (body.thighGirth + design.thigh) - body.kneeGirth, design.knee);
 
 /** From measures and ease to the numbers of the draft; a man's and a woman's by one rule. */
 export const planDungarees = (
@@ -92,16 +92,13 @@ export const planDungarees = (
   const body = measured.value;
   const wished = readEase(asked, ranges);
   if (!wished.ok) return wished;
-  const { waist, hip = design.hip, thigh, knee = kneeOf(body) } = wished.value;
+  const { waist, hip = design.hip, thigh, knee = kneeOf(body, view) } = wished.value;
   const legs = planLeg(body, { hip, knee, hem: leg.hem, crop: leg.crop });
   const leastWaistHalf = (body.waistGirth + (waist ?? design.waist)) / 2;
   const crotch = body.bodyRise + design.rise;
+  const toBust = body.frontWaistLength - body.bustDepth;
   const bib: BibPlan = {
-    height: settle(
-      body.frontWaistLength - body.bustDepth + bibs.aboveBust,
-      0.45 * body.frontWaistLength,
-      0.68 * body.frontWaistLength,
-    ),
+    height: settle(bibs.front * body.frontWaistLength, toBust + bibs.aboveBust[0], toBust + bibs.aboveBust[1]),
     topHalf: settle(body.bustSpan / 2 + 26, 0.28 * body.acrossFront, 0.42 * body.acrossFront),
   };
   const backBib: BibPlan = { height: bibs.back * body.backWaistLength, topHalf: bibs.backTop };
@@ -111,7 +108,7 @@ export const planDungarees = (
     ease: { rise: design.rise, crotchLength: design.crotchLength, thigh: design.thigh, hip, knee },
     ...(waist === undefined ? {} : { waistWished: waist }),
     ...(thigh === undefined ? {} : { thighWished: thigh }),
-    legs: { ...legs, lower: 'curved' },
+    legs: { ...legs, lower: view === 'full' ? 'curved' : 'straight' },
     frontLeansIn: Math.min(leansIn(legs.hip.front, leastWaistHalf, legs.hipLevel), 8),
     leastWaistHalf,
     waistToHip: legs.hipLevel,

@@ -1,7 +1,7 @@
 import { pathLength } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import type { DungareesPlan } from './dungarees-plan.ts';
-import { solveBetween } from './solve.ts';
+import { settle, solveBetween } from './solve.ts';
 import type { SettledLegs } from './trouser-fit.ts';
 import type { FrontBack } from './trouser-leg.ts';
 import { draftTop, type LegTop } from './trouser-top.ts';
@@ -15,8 +15,8 @@ export interface DungareesWaist {
   readonly ease: number;
 }
 
-/** The side is drawn in no more than this without a dart, and out no more than this, mm. */
-const sideIn = { most: 30, out: -90, mostWished: 60 } as const;
+/** The side is drawn in by this share of what the hip is more than the waist, between two amounts, and out no more than this, mm. */
+const sideIn = { share: 0.125, least: 14, most: 46, out: -90, mostWished: 60 } as const;
 
 const fine = 1e-6;
 
@@ -36,7 +36,11 @@ export const draftDungareesWaist = (plan: DungareesPlan, settled: SettledLegs): 
     const { front, back } = topsAt(by);
     return pathLength(front.waist) + pathLength(back.waist);
   };
-  const most = waistWished === undefined ? sideIn.most : sideIn.mostWished;
+  const { hipGirth, waistGirth } = plan.body;
+  const most =
+    waistWished === undefined
+      ? settle(sideIn.share * (hipGirth - waistGirth), sideIn.least, sideIn.most)
+      : sideIn.mostWished;
   const free = waistWished === undefined && halfAt(most) >= leastWaistHalf;
   const by = free ? most : solveBetween((tried) => halfAt(tried) - leastWaistHalf, sideIn.out, most, fine);
   if (by === null) return bad('drafting.waist-cannot-be-had', { waist: { mm: Math.round(2 * leastWaistHalf) } });

@@ -6,8 +6,9 @@ import { womenChart } from './chart-women.ts';
 import { type Drafted, defineHousePattern } from './define.ts';
 import { draftDungarees } from './dungarees-pieces.ts';
 import { type DungareesView, planDungarees } from './dungarees-plan.ts';
+import { dungareesShape } from './dungarees-shape.ts';
+import { dungareesSketch } from './dungarees-sketch.ts';
 import { sideOpening } from './side-opening.ts';
-import { pieceShape } from './sketch.ts';
 import type { ChartSize, EaseByLevel, HousePattern } from './types.ts';
 
 /**
@@ -53,8 +54,8 @@ const dungareesFor = (
       { what: 'interfacing' },
     ],
     draft: (body, view, ease) => draft(body, wearers, view as DungareesView, ease),
-    shape: () => [],
-    sketch: (garment) => ({ front: [pieceShape(garment, 'front')], back: [pieceShape(garment, 'back')] }),
+    shape: (view) => dungareesShape(view as DungareesView),
+    sketch: dungareesSketch,
   });
 
 /** The dungarees through the women's chart. */

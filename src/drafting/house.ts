@@ -1,6 +1,8 @@
 import { blouse } from './blouse.ts';
+import { dungarees, dungareesMen } from './dungarees.ts';
 import { jacket } from './jacket.ts';
 import { raincoat } from './raincoat.ts';
+import { shirtDress } from './shirt-dress.ts';
 import { skirt } from './skirt.ts';
 import { sweatshirt, sweatshirtMen } from './sweatshirt.ts';
 import { tee, teeMen } from './tee.ts';
@@ -16,9 +18,12 @@ export const housePatterns: readonly HousePattern[] = [
   sweatshirtMen,
   skirt,
   raincoat,
+  shirtDress,
   jacket,
   trousers,
   trousersMen,
+  dungarees,
+  dungareesMen,
 ];
 
 /** The house pattern of that id; undefined where there is none. */

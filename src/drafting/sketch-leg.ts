@@ -1,4 +1,5 @@
 import {
+  distance,
   flattenPath,
   type Path,
   type Point,
@@ -48,10 +49,11 @@ export interface HungLeg {
   readonly shape: (lines: readonly SketchLine[]) => SketchShape;
 }
 
-/** Half the width at which hip and waist lie flat, mm: front and back lie on one another, so it is the same for both. */
+/** Half the width at which hip and waist lie flat, and the width of a hem, mm: front and back lie on one another, so it is the same for both. */
 export interface LiesAcross {
   readonly hip: number;
   readonly waist: number;
+  readonly hem: number;
 }
 
 /**
@@ -64,23 +66,28 @@ export const hangLeg = (garment: Garment, half: Half, lies: LiesAcross): HungLeg
   const hip = landmarkIn(garment, half, 'hip-centre');
   const top = landmarkIn(garment, half, 'centre-waist');
   const crotch = landmarkIn(garment, half, 'crotch-point');
-  const knee = landmarkIn(garment, half, 'knee-inside');
   const inside = flat('inside-leg').toReversed();
   const side = [...flat('side-upper'), ...flat('side').slice(1)];
   const topSide = side[0] as Point;
   const hem = inside.at(-1) as Point;
+  // A leg that ends above the knee hangs from its hem.
+  const knee = pieceOf(garment, half).landmarks.find(({ id }) => id === 'knee-inside')?.at ?? hem;
   const shift = (y: number): number => {
     if (y <= hip.y) return (-top.x * (hip.y - y)) / (hip.y - top.y);
     const atKnee = apart.knee - knee.x;
     if (y <= knee.y) return atKnee * eased((y - hip.y) / (knee.y - hip.y));
-    return between(atKnee, apart.hem - hem.x, (y - knee.y) / (hem.y - knee.y));
+    return between(atKnee, apart.hem - hem.x, (y - knee.y) / Math.max(hem.y - knee.y, 1));
   };
   const across = { hip: landmarkIn(garment, half, 'hip-side').x - hip.x, waist: topSide.x - top.x };
-  const scaled = { hip: lies.hip / across.hip, waist: lies.waist / across.waist };
+  const scaled = {
+    hip: lies.hip / across.hip,
+    waist: lies.waist / across.waist,
+    leg: lies.hem / distance(hem, side.at(-1) as Point),
+  };
   const share = (y: number): number =>
     y <= hip.y
       ? between(scaled.hip, scaled.waist, (hip.y - y) / (hip.y - topSide.y))
-      : between(scaled.hip, 1, eased((y - hip.y) / (knee.y - hip.y)));
+      : between(scaled.hip, scaled.leg, eased((y - hip.y) / (knee.y - hip.y)));
   const place = ({ x, y }: Point): Point => ({ x: (x + shift(y)) * share(y), y });
   const centreTop = place(top);
   const sideTop = place(topSide);

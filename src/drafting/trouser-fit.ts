@@ -50,6 +50,9 @@ const leastFork = 60;
 /** How far the crotch length asks for more than the middle body's, in steps of about 45 mm: what the draft can give. */
 const room = { least: -6, most: 7 } as const;
 
+/** From waist to hip, and from crotch to knee, a leg has to have at least this, mm. */
+const leastLevels = { hip: 60, knee: 90 } as const;
+
 const fine = 1e-5;
 
 /**
@@ -133,7 +136,7 @@ const settledAt = (plan: LegPlan, t: number): SettledLegs | null => {
  * fix most of the crotch's length. So one number says how far the crotch length asks for more than depth and fork
  * make, and everything that can give a little gives its part (see `postureOf`), until the seam is as long as the
  * body and its ease. Where even the most is not enough, the nearest there is is drafted.
- * Refuses (`drafting.legs-cannot-walk`) where front and back leg cannot be made equal.
+ * Refuses (`drafting.legs-cannot-walk`) where front and back leg cannot be made equal, or its levels lie too close.
  */
 export const settleLegs = (plan: LegPlan): Result<SettledLegs> => {
   const miss = (t: number): number => {
@@ -142,6 +145,9 @@ export const settleLegs = (plan: LegPlan): Result<SettledLegs> => {
       ? Number.NaN
       : settled.crotchLength - plan.body.crotchLength - postureOf(plan, t).crotchEase;
   };
+  const { hipLevel, kneeLevel } = plan.legs;
+  const crotchLevel = plan.body.bodyRise + plan.ease.rise;
+  if (hipLevel < leastLevels.hip || kneeLevel < crotchLevel + leastLevels.knee) return bad('drafting.legs-cannot-walk');
   const found = solveBetween(miss, room.least, room.most, fine);
   const settled = settledAt(plan, found ?? (miss(room.least) > 0 ? room.least : room.most));
   return settled === null ? bad('drafting.legs-cannot-walk') : good(settled);

@@ -59,9 +59,9 @@ export interface Leg {
 
 /**
  * The back leg stands further from its crease at the side than the front by this share of what its fork is wider: its
- * extra width goes on both sides of the crease.
+ * extra width goes on both sides of the crease. A curved leg keeps to the line of its side.
  */
-const backSideShift = 0.35;
+const backSideShift = { straight: 0.35, curved: 0.1 } as const;
 
 /** The thigh is measured this far below the crotch, mm, where it is fullest and a tape passes. */
 export const thighBelow = 30;
@@ -72,23 +72,47 @@ const lowestBack = 120;
 /** How finely lengths are found, mm. */
 const fine = 1e-6;
 
-const kneeSlope = ({ kneeLevel, hemLevel, lower }: LegFrame, knee: number, hem: number): number =>
-  lower === 'straight' ? (hem - knee) / (hemLevel - kneeLevel) : 0;
+/** The front's side at hip, knee and hem, mm. */
+const frontSide = ({ hip, fork, kneeHalf, hemHalf }: LegFrame) => {
+  const crease = (hip.front - fork.front) / 2;
+  return { crease, hip: hip.front, knee: crease + kneeHalf.front, hem: crease + hemHalf.front };
+};
 
-const belowKnee = (frame: LegFrame, knee: number, hem: number): Cubic | Line => {
+/** How far the back leg's side at the knee stands in from its hip. */
+const backShift = (frame: LegFrame): number => {
+  const { hip, knee } = frontSide(frame);
+  return hip - knee + backSideShift[frame.lower] * (frame.fork.back - frame.fork.front);
+};
+
+/**
+ * The slope of the side at the knee; the inside's is its mirror image. A straight lower leg runs on in it. A curved one
+ * bends the same way from hip to hem: so much more than the back's mean slope above the knee that nothing bends back
+ * there (one and a half times it, for a cubic that leaves the hip along the grain), and less than its slope below.
+ */
+const kneeSlope = (frame: LegFrame): number => {
+  const { knee, hem } = frontSide(frame);
+  const below = (hem - knee) / (frame.hemLevel - frame.kneeLevel);
+  if (frame.lower === 'straight') return below;
+  const above = -backShift(frame) / (frame.kneeLevel - frame.hipLevel);
+  return above < 0 && below < 0 ? Math.max(1.5 * above, 0.95 * below) : 0;
+};
+
+/** Knee to hem, beginning in a slope; a curved leg bends on evenly to its hem. */
+const belowKnee = (frame: LegFrame, knee: number, hem: number, slope: number): Cubic | Line => {
   const from: Point = { x: knee, y: frame.kneeLevel };
   const to: Point = { x: hem, y: frame.hemLevel };
+  const mean = (hem - knee) / (to.y - from.y);
   return frame.lower === 'straight'
     ? line(from, to)
-    : fallingCurve(from, to, 0, (1.5 * (hem - knee)) / (to.y - from.y));
+    : fallingCurve(from, to, slope, (3 * mean - slope) / 2 + 0.15 * (mean - slope));
 };
 
 /**
  * Hip to knee at the side: along the grain over the fullest hip, a little hollow above the knee, running on into the
  * lower leg.
  */
-const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number, hem: number): Cubic =>
-  fallingCurve(hip, { x: knee, y: frame.kneeLevel }, 0, kneeSlope(frame, knee, hem));
+const sideAboveKnee = (frame: LegFrame, hip: Point, knee: number): Cubic =>
+  fallingCurve(hip, { x: knee, y: frame.kneeLevel }, 0, kneeSlope(frame));
 
 /** The slope beyond which an inside leg is begun no steeper than it must be. */
 const steepestBegin = 0.75;
@@ -98,9 +122,9 @@ const steepestBegin = 0.75;
  * throughout while it begins between (3m − b) / 2 and 3m − 2b; it is begun a little above the least, so that it is
  * bent evenly down the thigh.
  */
-const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number, hem: number): Cubic => {
+const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number): Cubic => {
   const mean = (knee - fork.x) / (frame.kneeLevel - fork.y);
-  const end = kneeSlope(frame, knee, hem);
+  const end = -kneeSlope(frame);
   const least = (3 * mean - end) / 2;
   const begin = Math.max(least, Math.min(least + 0.22 * (mean - end), steepestBegin));
   return fallingCurve(fork, { x: knee, y: frame.kneeLevel }, begin, end);
@@ -108,15 +132,16 @@ const insideAboveKnee = (frame: LegFrame, fork: Point, knee: number, hem: number
 
 const frontLeg = (frame: LegFrame): Leg => {
   const { hip, fork, kneeHalf, hemHalf, hipLevel } = frame;
-  const crease = (hip.front - fork.front) / 2;
+  const { crease } = frontSide(frame);
+  const slope = kneeSlope(frame);
   const crotchPoint: Point = { x: -fork.front, y: frame.crotchLevel };
   const [kneeIn, kneeOut] = [crease - kneeHalf.front, crease + kneeHalf.front];
   const [hemIn, hemOut] = [crease - hemHalf.front, crease + hemHalf.front];
   const side = [
-    sideAboveKnee(frame, { x: hip.front, y: hipLevel }, kneeOut, hemOut),
-    belowKnee(frame, kneeOut, hemOut),
+    sideAboveKnee(frame, { x: hip.front, y: hipLevel }, kneeOut),
+    belowKnee(frame, kneeOut, hemOut, slope),
   ] as const;
-  const inside = [insideAboveKnee(frame, crotchPoint, kneeIn, hemIn), belowKnee(frame, kneeIn, hemIn)] as const;
+  const inside = [insideAboveKnee(frame, crotchPoint, kneeIn), belowKnee(frame, kneeIn, hemIn, -slope)] as const;
   const thigh = frame.crotchLevel + thighBelow;
   return { crease, hipLevel, crotchPoint, side, inside, thigh: [sideAt(inside, thigh), sideAt(side, thigh)] };
 };
@@ -128,21 +153,20 @@ const frontLeg = (frame: LegFrame): Leg => {
  */
 const backLeg = (frame: LegFrame, front: Leg): Leg | null => {
   const { hip, fork, kneeHalf, hemHalf } = frame;
-  const frontShift = front.side[0].from.x - front.side[0].to.x;
-  const crease = hip.back - kneeHalf.back - frontShift - backSideShift * (fork.back - fork.front);
+  const slope = kneeSlope(frame);
+  const crease = hip.back - kneeHalf.back - backShift(frame);
   const [kneeIn, kneeOut] = [crease - kneeHalf.back, crease + kneeHalf.back];
   const [hemIn, hemOut] = [crease - hemHalf.back, crease + hemHalf.back];
-  const sideFrom = (drop: number): Cubic =>
-    sideAboveKnee(frame, { x: hip.back, y: frame.hipLevel + drop }, kneeOut, hemOut);
+  const sideFrom = (drop: number): Cubic => sideAboveKnee(frame, { x: hip.back, y: frame.hipLevel + drop }, kneeOut);
   const sideLength = pathLength([front.side[0]]);
   const drop = solveBetween((tried) => pathLength([sideFrom(tried)]) - sideLength, -30, 30, fine);
   const insideFrom = (low: number): Cubic =>
-    insideAboveKnee(frame, { x: -fork.back, y: frame.crotchLevel + low }, kneeIn, hemIn);
+    insideAboveKnee(frame, { x: -fork.back, y: frame.crotchLevel + low }, kneeIn);
   const insideLength = pathLength([front.inside[0]]) - frame.stretch;
   const low = solveBetween((tried) => pathLength([insideFrom(tried)]) - insideLength, -30, lowestBack, fine);
   if (drop === null || low === null) return null;
-  const side = [sideFrom(drop), belowKnee(frame, kneeOut, hemOut)] as const;
-  const inside = [insideFrom(low), belowKnee(frame, kneeIn, hemIn)] as const;
+  const side = [sideFrom(drop), belowKnee(frame, kneeOut, hemOut, slope)] as const;
+  const inside = [insideFrom(low), belowKnee(frame, kneeIn, hemIn, -slope)] as const;
   const along = ([above]: LegSeam, y: number): number =>
     pathLength([splitSegment(above, parameterAtHeight(above, y))[0]]);
   const thigh = frame.crotchLevel + thighBelow;

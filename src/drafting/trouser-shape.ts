@@ -109,7 +109,7 @@ const wholeLegShape = (ease: LegEase): readonly ShapeCheck[] => [
     'The back crotch is hollowed below the straight from crotch point to waist by this share of that straight',
     trousers,
     'share',
-    [0.06, 0.3],
+    [0.045, 0.3],
     (garment) =>
       bulges(runOf(garment, 'back', 'crotch')).left / length(garment, 'back', 'crotch') +
       bulges(runOf(garment, 'back', 'crotch')).right / length(garment, 'back', 'crotch'),
@@ -268,7 +268,7 @@ const wholeLegShape = (ease: LegEase): readonly ShapeCheck[] => [
     'The hem less the heel, which goes through it',
     'every ring that must be passed: hem ≥ heel girth + 10',
     'mm',
-    [10, 400],
+    [10, 700],
     (garment, body) => hem(garment) - (body.heelGirth ?? Number.NaN),
   ),
   check('hip-line-level', 'The hip’s notches meet where the hip line does', truing, 'mm', [0, 0.1], (garment) => {

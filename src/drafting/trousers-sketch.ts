@@ -20,8 +20,9 @@ export const trousersSketch = (garment: Garment): FlatSketch => {
       levelWidth(pieceOf(garment, 'back-waistband'), 'waist') / 2) /
     2;
   const hip = (levelWidth(pieceOf(garment, 'front'), 'hip') + levelWidth(pieceOf(garment, 'back'), 'hip')) / 2;
-  const front = hangLeg(garment, 'front', { hip, waist });
-  const back = hangLeg(garment, 'back', { hip, waist });
+  const hem = (edgeLength(pieceOf(garment, 'front'), 'hem') + edgeLength(pieceOf(garment, 'back'), 'hem')) / 2;
+  const front = hangLeg(garment, 'front', { hip, waist, hem });
+  const back = hangLeg(garment, 'back', { hip, waist, hem });
   const lines = (half: 'front' | 'back', leg: HungLeg): readonly SketchLine[] => [
     legHem(leg, hemAllowance - 5),
     creaseOf(garment, half, leg),
