@@ -153,9 +153,13 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
     await page.getByRole('link', { name: /blouse/i }).click();
     await page.getByRole('heading', { level: 1, name: /blouse/i }).waitFor();
     expect(await page.getByRole('table').first().getByRole('row').count()).toBeGreaterThan(9);
-    const pieces = await page.getByRole('group', { name: 'On the table' }).getByRole('radio').count();
-    expect(pieces).toBeGreaterThanOrEqual(2 + 5);
-    await expect.poll(async () => (await drawn(page, 'cut')).length).toBe(pieces - 2);
+    const shown = page.getByRole('group', { name: 'On the table' });
+    // A sketch, all pieces, all sizes, and each piece by itself.
+    const pieces = (await shown.getByRole('radio').count()) - 3;
+    expect(pieces).toBeGreaterThanOrEqual(5);
+    await page.getByText('Blouse: flat sketch, front and back.').first().waitFor();
+    await shown.getByRole('radio', { name: 'All pieces' }).click();
+    await expect.poll(async () => (await drawn(page, 'cut')).length).toBe(pieces);
   });
 
   it('keeps a cloth', async () => {
@@ -183,6 +187,25 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
     await form.getByRole('button', { name: 'Start it' }).click();
     await page.getByRole('heading', { level: 2, name: 'Fit' }).waitFor();
     make = new URL(page.url()).pathname;
+  });
+
+  it('takes the cup nearest to hers, until another is chosen', async () => {
+    const fit = passage(page, 'Fit');
+    await fit.getByRole('heading', { name: /^Start from size/ }).waitFor();
+    // Drafted for a cup like hers, the blouse needs less of a full bust than cut in the middle cup, or none.
+    const inAll = async (): Promise<number> => {
+      const [recommended = ''] = ((await fit.textContent()) ?? '').split('Another way');
+      const said = /So ([0-9.]+)\scm more in all/.exec(recommended);
+      return Number(said?.[1] ?? 0);
+    };
+    const near = await inAll();
+    await page.getByRole('button', { name: 'Change what it is of' }).click();
+    const cup = page.getByLabel('Cup', { exact: true });
+    expect(await cup.inputValue()).toBe('');
+    await cup.selectOption({ label: '5.0\u00a0cm' });
+    await expect.poll(inAll).toBeGreaterThan(near + 1);
+    await page.getByRole('button', { name: 'Fold this away' }).click();
+    await untilSaved(page);
   });
 
   it('says the starting size and what to alter, as the terminal does', async () => {
