@@ -133,7 +133,7 @@ const wholeLegShape = (ease: LegEase): readonly ShapeCheck[] => [
   check('seat-slants', 'The seat seam slants, from hip to waist', trousers, 'degrees', [3, 24], (garment) =>
     leans(garment, 'back'),
   ),
-  check('front-upright', 'The centre front stands nearly upright', trousers, 'degrees', [-8, 5], (garment) =>
+  check('front-upright', 'The centre front stands nearly upright', trousers, 'degrees', [-14, 5], (garment) =>
     leans(garment, 'front'),
   ),
   check(

@@ -129,7 +129,7 @@ const sideAboveHip = (leg: Leg, waistToHip: number, sideIn: number): Cubic => {
   const hip = leg.side[0].from;
   const from = (y: number): Cubic => {
     const top: Point = { x: hip.x - sideIn, y };
-    return fallingCurve(top, hip, (1.7 * sideIn) / (hip.y - y), 0);
+    return fallingCurve(top, hip, ((sideIn < 0 ? 1.5 : 1.7) * sideIn) / (hip.y - y), 0);
   };
   const highest = hip.y - waistToHip;
   const top = solveBetween((y) => pathLength([from(y)]) - waistToHip, highest, highest + 0.6 * waistToHip, fine);

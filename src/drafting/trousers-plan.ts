@@ -113,9 +113,11 @@ export const kneeEase = (body: TrouserMeasures, designed: number): number =>
     body.calfGirth + clear.calf - body.kneeGirth,
   );
 
-/** How far the centre front leans in: a fifth of what the front is taken in from hip to waist; out for a belly. */
-export const leansIn = (front: number, waistHalf: number, waistToHip: number): number =>
-  settle(0.2 * (front - waistHalf / 2), -20, Math.min(12, 0.06 * waistToHip));
+/** How far the centre front leans in: a fifth of what the front is taken in from hip to waist; over a belly it stands out by near half. */
+export const leansIn = (front: number, waistHalf: number, waistToHip: number): number => {
+  const takenIn = front - waistHalf / 2;
+  return takenIn < 0 ? Math.max(0.45 * takenIn, -45) : Math.min(0.2 * takenIn, 12, 0.06 * waistToHip);
+};
 
 /**
  * From measures and ease to the numbers of the draft. Nothing depends on whose chart the body is from: what differs
