@@ -50,6 +50,8 @@ export const hoodSide = (hood: RaincoatHood, isLined: boolean): Piece => {
       { id: 'crown', edge: 'top', at: crownAlong(hood) / pathLength(top), strokes: 1 },
       { id: 'head-back', edge: 'top', at: pathLength(top.slice(0, 2)) / pathLength(top), strokes: 2 },
       { id: 'shoulder', edge: 'neck-back', at: 1, strokes: 1 },
+      { id: 'neck-back', edge: 'neck-back', at: 0.5, strokes: 1 },
+      { id: 'neck-front', edge: 'neck-front', at: 0.5, strokes: 1 },
     ],
     grain: { from: { x: grainX, y: crown.y + 25 }, to: { x: grainX, y: neckY - 20 } },
     levels: [],

@@ -34,7 +34,7 @@ import {
 } from './pieces.ts';
 import { levelHem, type RaincoatHalf, sideSeam, sideX } from './raincoat-body.ts';
 import type { RaincoatDraft } from './raincoat-fit.ts';
-import { backNeckParts, lengthenLevels, notchShare, sleeveLine } from './raincoat-pieces.ts';
+import { backNeckParts, growingHem, lengthenLevels, notchShare, sleeveLine } from './raincoat-pieces.ts';
 import { parameterAtHeight } from './side-seam.ts';
 import { solveBetween } from './solve.ts';
 import { seamAt } from './tapered-sleeve.ts';
@@ -168,10 +168,10 @@ export const backFacing = (draft: RaincoatDraft): Piece => {
   };
 };
 
-const liningEdges = (ids: readonly string[]) =>
+const liningEdges = (ids: readonly string[], hem = 20) =>
   ids.map((id) =>
     id === 'hem'
-      ? edge(id, 'hem', 20)
+      ? edge(id, 'hem', hem)
       : id === 'centre-back'
         ? edge(id, 'fold', 0)
         : edge(id, 'seam', id === 'facing' ? allowances.neck : allowances.seam),
@@ -277,7 +277,10 @@ export const liningBack = (draft: RaincoatDraft): Piece => {
   };
 };
 
-/** The sleeve's lining: the sleeve, shorter; it is caught to the deep hem that is turned back inside, and so lets down with it. */
+/**
+ * The sleeve's lining: the sleeve, shorter. It is caught to the sleeve's hem that is turned back inside; its own is as
+ * deep, so that both let down together.
+ */
 export const liningSleeve = ({ sleeve, body }: RaincoatDraft): Piece => {
   const { cap, hemLevel } = sleeve;
   const bottom = hemLevel - liningShorter;
@@ -297,7 +300,7 @@ export const liningSleeve = ({ sleeve, body }: RaincoatDraft): Piece => {
       straightRun('hem', back.to, front.to),
       edgeRun('underarm-front', [reverseSegment(front)]),
     ]),
-    edges: liningEdges(['cap-front', 'cap-back', 'underarm-back', 'hem', 'underarm-front']),
+    edges: liningEdges(['cap-front', 'cap-back', 'underarm-back', 'hem', 'underarm-front'], growingHem),
     darts: [],
     notches: [
       { id: 'cap-front', edge: 'cap-front', at: notch(body.front) / pathLength(cap.front), strokes: 1 },

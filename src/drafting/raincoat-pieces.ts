@@ -99,6 +99,8 @@ const bodyPiece = (draft: RaincoatDraft, which: 'front' | 'back'): Piece => {
     darts: [],
     notches: [
       { id: `neck-${which}`, edge: 'neck', at: 0.5, strokes: 1 },
+      // The hood's seam meets the neck here.
+      ...(front ? [] : [{ id: 'hood-seam', edge: 'neck-centre', at: 1, strokes: 1 as const }]),
       { id: `armhole-${which}`, edge: 'armhole', at: 1 - notchShare, strokes: front ? 1 : 2 },
       { id: 'waist', edge: 'side', at: sideAt(plan.waistLevel), strokes: 1 },
       ...(front
@@ -131,7 +133,9 @@ const bodyPiece = (draft: RaincoatDraft, which: 'front' | 'back'): Piece => {
     lines: [
       lengthenLine('above-waist', { x: 0, y: lengthen.above }, onSide(lengthen.above)),
       lengthenLine('below-waist', { x: 0, y: lengthen.below }, onSide(lengthen.below)),
-      ...(front ? pocketPlace(plan, body).lines : [reflective({ x: 0, y: half.across.y }, half.across)]),
+      ...(front
+        ? [...pocketPlace(plan, body).lines, studLine(top.y, plan.hemLevel)]
+        : [reflective({ x: 0, y: half.across.y }, half.across)]),
     ],
   };
 };
@@ -238,7 +242,7 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
       { id: 'fold', kind: 'fold', path: [line(at(fold, 0), at(fold, length))] },
       lengthenLine('above-waist', ...across(lengthen.above)),
       lengthenLine('below-waist', ...across(lengthen.below)),
-      studLine(length),
+      studLine(0, length),
     ],
   };
 };
@@ -246,9 +250,12 @@ export const raincoatPlacket = ({ plan, body }: RaincoatDraft): Piece => {
 /** Press studs stand no further apart than this: closer, and small hands give up; further, and rain comes in between. */
 export const studsApart = 90;
 
-/** Studs stand in the middle of the placket's upper layer, from below the neck to above the hem. */
-const studLine = (length: number): InnerLine => ({
+/**
+ * Studs stand in the middle of the placket's upper layer, from below the neck to above the hem, and their lower halves on
+ * the front it closes over, as far from the centre. Evenly spaced, the first and the last at the ends of the line.
+ */
+const studLine = (top: number, bottom: number): InnerLine => ({
   id: 'press-studs',
   kind: 'placement',
-  path: [line({ x: placketWidth / 2, y: 25 }, { x: placketWidth / 2, y: length - 45 })],
+  path: [line({ x: placketWidth / 2, y: top + 25 }, { x: placketWidth / 2, y: bottom - 45 })],
 });

@@ -78,6 +78,16 @@ export const pocketPlace = (plan: RaincoatPlan, body: RaincoatBody): PocketPlace
   };
 };
 
+/** A flap's stud lies this far above its lower edge: clear of the topstitching. */
+const studUp = 14;
+
+/** Where the two halves of a flap's stud go, on flap and pocket. */
+const studMark = (x: number, y: number): InnerLine => ({
+  id: 'press-stud',
+  kind: 'placement',
+  path: [line({ x: x - 6, y }, { x: x + 6, y })],
+});
+
 /** The patch pocket: its top hemmed, the rest turned in and stitched to the front. */
 export const raincoatPocket = (plan: RaincoatPlan, body: RaincoatBody): Piece => {
   const { width, top, bottom } = pocketPlace(plan, body);
@@ -102,10 +112,11 @@ export const raincoatPocket = (plan: RaincoatPlan, body: RaincoatBody): Piece =>
     ],
     darts: [],
     notches: [],
-    grain: { from: { x: width / 2, y: 12 }, to: { x: width / 2, y: height - 12 } },
+    grain: { from: { x: width / 4, y: 12 }, to: { x: width / 4, y: height - 12 } },
     levels: [],
     landmarks: [landmark('pocket-centre', { x: width / 2, y: height / 2 })],
-    lines: [],
+    // The flap begins above the pocket, and so its stud lies that much higher on it.
+    lines: [studMark(width / 2, plan.pocket.flap - studUp - clear.above)],
   };
 };
 
@@ -129,9 +140,9 @@ export const raincoatFlap = (plan: RaincoatPlan, body: RaincoatBody): Piece => {
     edges: [edge('top', 'seam', 10), edge('side', 'seam', 8), edge('bottom', 'seam', 8), edge('side-front', 'seam', 8)],
     darts: [],
     notches: [],
-    grain: { from: { x: width / 2, y: 6 }, to: { x: width / 2, y: height - 6 } },
+    grain: { from: { x: width / 4, y: 6 }, to: { x: width / 4, y: height - 6 } },
     levels: [],
-    landmarks: [landmark('press-stud', { x: width / 2, y: height - 14 })],
-    lines: [],
+    landmarks: [landmark('press-stud', { x: width / 2, y: height - studUp })],
+    lines: [studMark(width / 2, height - studUp)],
   };
 };

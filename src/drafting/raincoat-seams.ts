@@ -26,8 +26,10 @@ const hoodSeams: readonly Seam[] = [
     ['crown', 'crown'],
     ['head-back', 'head-back'],
   ]),
-  plain('hood-neck-front', side('hood-side', 'neck-front'), side('front', 'neck', true)),
-  plain('hood-neck-back', side('hood-side', 'neck-back'), side('back', 'neck')),
+  plain('hood-neck-front', side('hood-side', 'neck-front'), side('front', 'neck', true), [
+    ['neck-front', 'neck-front'],
+  ]),
+  plain('hood-neck-back', side('hood-side', 'neck-back'), side('back', 'neck'), [['neck-back', 'neck-back']]),
   plain('hood-neck-centre', side('hood-centre', 'neck', true), side('back', 'neck-centre')),
 ];
 

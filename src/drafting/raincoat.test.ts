@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Measures } from '../body/index.ts';
-import { type Cubic, pathToSvg, tolerance } from '../geometry/index.ts';
+import { type Cubic, pathStart, pathToSvg, tolerance } from '../geometry/index.ts';
 import {
   cutLine,
   edgeLength,
@@ -99,6 +99,35 @@ describe('the raincoat', () => {
     const fold = length(drafted(child), 'sleeve', 'hem');
     const below = widths.filter(({ y }) => Math.abs(y - lowest) < 0.5).map(({ x }) => x);
     expect(Math.max(...below) - Math.min(...below)).toBeGreaterThan(fold);
+  });
+
+  it('lines the sleeve with a hem that lets down as far', () => {
+    const garment = drafted(child);
+    const hem = (piece: string) => edgeOf(pieceOf(garment, piece), 'hem')?.allowance ?? Number.NaN;
+    expect(hem('lining-sleeve')).toBe(hem('sleeve'));
+  });
+
+  it('marks both halves of every stud, and they meet when the coat is closed', () => {
+    for (const { body } of childrenChart) {
+      const garment = drafted(body);
+      const at = (piece: string, id: string) => {
+        const found = pieceOf(garment, piece).lines.find((one) => one.id === id);
+        if (!found) throw new Error(`${piece} has no ${id}`);
+        return pathStart(found.path);
+      };
+      const neck = outlineOf(pieceOf(garment, 'front')).at(-1)?.to as { y: number };
+      const placket = at('placket', 'press-studs');
+      const front = at('front', 'press-studs');
+      expect(front.x).toBeCloseTo(placket.x, 6);
+      expect(front.y - neck.y).toBeCloseTo(placket.y, 6);
+      const flap = at('pocket-flap', 'press-stud');
+      const pocket = at('pocket', 'press-stud');
+      const [onFlap, onPocket] = [at('front', 'pocket-flap'), at('front', 'pocket')];
+      // The placement of the pocket begins at its right upper corner.
+      const left = onPocket.x - edgeLength(pieceOf(garment, 'pocket'), 'top');
+      expect(onFlap.x + flap.x).toBeCloseTo(left + pocket.x, 6);
+      expect(onFlap.y + flap.y).toBeCloseTo(onPocket.y + pocket.y, 6);
+    }
   });
 
   it('widens for hips wider than its A, and for shoulders broader than its chest', () => {

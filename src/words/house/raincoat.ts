@@ -44,7 +44,7 @@ export const raincoatWords = {
     },
     {
       do: 'sew',
-      text: 'Join the flaps in pairs round their outer edge, clip the curves, turn, topstitch. Hem the pockets’ tops, turn in their sides and stitch them to the fronts on their lines; each flap above its pocket. Set a stud through flap and pocket.',
+      text: 'Join the flaps in pairs round their outer edge, clip the curves, turn, topstitch. Hem the pockets’ tops, turn in their sides and stitch them to the fronts on their lines; each flap above its pocket. Set a stud through flap and pocket on their marks, a scrap of interfacing under each half.',
     },
     {
       do: 'sew',
@@ -70,16 +70,16 @@ export const raincoatWords = {
     },
     {
       do: 'sew',
-      text: 'Sew the hood’s strip to both sides from the visor over the crown to the nape, notches meeting. Topstitch the seams towards the strip.',
+      text: 'Sew the hood’s strip to both sides from the visor over the crown to the nape, notches meeting. Topstitch the seams towards the strip; bind them where they are not lined.',
     },
     {
       do: 'sew',
-      text: 'Hem the hood’s opening, and run the elastic through the hem between its notches: stretched to about a fifth more than it is long, both ends stitched down fast and covered. No cord and no free ends.',
+      text: 'Hem the hood’s opening, and cut the elastic in two, a length for each side. Run each through the hem between that side’s notches, stretched to about a fifth more than it is long, both ends stitched down fast and covered. No cord and no free ends.',
       views: unlined,
     },
     {
       do: 'sew',
-      text: 'Make up the hood’s lining, sew it to the opening edge, turn, and stitch a casing for the elastic between its notches: both ends stitched down fast and covered. No cord and no free ends.',
+      text: 'Make up the hood’s lining, sew it to the opening edge, turn, and stitch a casing between the notches of each side. Cut the elastic in two, draw a length into each, and stitch both ends down fast and covered. No cord and no free ends.',
       views: lined,
     },
     {
@@ -88,17 +88,17 @@ export const raincoatWords = {
     },
     {
       do: 'sew',
-      text: 'Baste the hood to the neck, centre front to centre front, notches at the shoulders. Baste the zip to both fronts, teeth towards the coat, its slider at the neck.',
+      text: 'Baste the hood to the neck, centre front to centre front, notches on notches, its seams on the back’s. Baste the zip to both fronts, teeth towards the coat, its slider at the neck.',
     },
     { do: 'sew', text: 'Join the facings at the shoulders and bind their outer edge.', views: unlined },
     {
       do: 'sew',
-      text: 'Make up the lining, pleat at the centre back, and join it to the facings.',
+      text: 'Join the facings at the shoulders. Make up the lining, pleat at the centre back, and join it to the facings, to where its own hem will turn up.',
       views: lined,
     },
     {
       do: 'sew',
-      text: 'Lay the facings right sides together with the coat and stitch front edges and neck in one, through zip, placket and hood. Grade, clip the neck, turn, and topstitch, a fold of the facing left as a guard behind the slider at the chin.',
+      text: 'Lay the facings right sides together with the coat and stitch front edges and neck in one, through zip, placket and hood, and at the foot along the hem’s line to the facing’s inner edge. Grade, clip the neck, turn, and topstitch, a fold of the facing left as a guard behind the slider at the chin.',
     },
     {
       do: 'finish',
@@ -106,12 +106,12 @@ export const raincoatWords = {
     },
     {
       do: 'finish',
-      text: 'Hem the lining 15 mm shorter than the coat and catch its sleeves to the turned-up hems.',
+      text: 'Hem the lining 15 mm shorter than the coat. Turn its sleeves’ hems in as deep as the coat’s, so that they let down with them, and catch them to the turned-up hems.',
       views: lined,
     },
     {
       do: 'finish',
-      text: 'Set the placket’s studs through both layers and a scrap of interfacing, and pull each hard to see that it holds. Tape the seams, if they are to be taped.',
+      text: 'Set the placket’s studs evenly along its line through both layers, and their lower halves on the line of the front below, through front, facing and a scrap of interfacing; pull each hard to see that it holds. Tape the seams, if they are to be taped.',
     },
     {
       do: 'try-on',
