@@ -162,7 +162,7 @@ const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): Tex
       return { text: sayId(level.id), from, to, aside: 0 };
     }),
     ...piece.lines.map((inner) => ({
-      text: lineName(inner.kind),
+      text: lineName(inner),
       ...ends(inner.path),
       aside: inner.kind === 'lengthen-or-shorten' ? doubledAside : 0,
     })),
@@ -194,13 +194,14 @@ const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): Tex
   });
 };
 
-const lineName = (kind: Piece['lines'][number]['kind']): string =>
+/** A placement says of what, for a piece may have several: `pocket-flap` is “Pocket flap”, `button-3` “Button 3”. */
+const lineName = ({ id, kind }: Piece['lines'][number]): string =>
   kind === 'lengthen-or-shorten'
     ? drawWords.lengthenOrShorten
     : kind === 'fold'
       ? drawWords.foldHere
       : kind === 'placement'
-        ? drawWords.placement
+        ? sayId(id)
         : '';
 
 const ends = (path: Path) => ({ from: pathStart(path), to: pathEnd(path) });

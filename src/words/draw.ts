@@ -21,7 +21,6 @@ export const drawWords = {
   edgeNoAllowance: '{edge} none',
   seamAllowance: 'seams {allowance}',
   lengthenOrShorten: 'Lengthen or shorten here',
-  placement: 'Placement',
   foldHere: 'Fold',
   zipEnd: 'zip to here',
 
