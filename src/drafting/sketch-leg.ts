@@ -17,6 +17,9 @@ type Half = 'front' | 'back';
 /** Between the legs at knee and hem, half of it, mm: they hang a little apart. */
 const apart = { knee: 20, hem: 36 } as const;
 
+/** A wide leg hangs in folds: its side stands out no further than this share of the hip. */
+const fullest = 1.07;
+
 /** How many stretches the waist is drawn in. */
 const waistPoints = 24;
 
@@ -79,10 +82,13 @@ export const hangLeg = (garment: Garment, half: Half, lies: LiesAcross): HungLeg
     return between(atKnee, apart.hem - hem.x, (y - knee.y) / Math.max(hem.y - knee.y, 1));
   };
   const across = { hip: landmarkIn(garment, half, 'hip-side').x - hip.x, waist: topSide.x - top.x };
+  const own = distance(hem, side.at(-1) as Point);
+  const kneeWidth = crossing(side, knee.y) - knee.x;
+  const flatSide = ((kneeWidth + apart.knee) * lies.hem) / own;
   const scaled = {
     hip: lies.hip / across.hip,
     waist: lies.waist / across.waist,
-    leg: lies.hem / distance(hem, side.at(-1) as Point),
+    leg: (lies.hem / own) * Math.min(1, (fullest * lies.hip) / flatSide),
   };
   const share = (y: number): number =>
     y <= hip.y
