@@ -46,7 +46,7 @@ const bodiceSeams: readonly Seam[] = [
     side('back', 'yoke'),
     side('yoke', 'back', true),
     [2 * shirtDress.pleat, 2 * shirtDress.pleat],
-    [['pleat-under', 'pleat']],
+    [['pleat-face', 'pleat']],
   ),
   plain('side', side('front', 'side'), side('back', 'side')),
   longer('eased', 'armhole-front', side('sleeve', 'cap-front'), side('front', 'armhole', true), capEase, [

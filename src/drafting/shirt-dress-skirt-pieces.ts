@@ -132,10 +132,3 @@ export const tierPiece = (half: Half, { from, tier }: SkirtPanel, height: number
     lines: [lengthenLine('tier', { x: from, y: height / 2 }, { x: from + tier, y: height / 2 })],
   };
 };
-
-/** Length of the front edges from the waistband down, in order. */
-export const frontEdges = (plan: ShirtDressPlan): readonly { readonly id: string; readonly length: number }[] => [
-  { id: 'waist', length: shirtDress.waistband },
-  { id: 'skirt', length: plan.skirt.length },
-  ...(plan.view.tier ? [{ id: 'tier', length: plan.tier }] : []),
-];
