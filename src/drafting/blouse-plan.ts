@@ -1,8 +1,10 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import { cupShares } from './chart.ts';
 import { type Read, readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
 import type { DraftOptions, EaseByLevel } from './types.ts';
+import { withUsualCup } from './usual-cup.ts';
 
 /** The measures the blouse is drafted from. */
 const needed = [
@@ -61,7 +63,7 @@ export interface BlousePlan {
   readonly hemLevel: number;
   /** Nape to underarm line at the back before the sleeve has been fitted. */
   readonly armholeDepth: number;
-  /** Quarter of the finished girth; the front is wider by `frontWider`, the back narrower by as much. */
+  /** Quarter of the girth finished for the usual cup; the front is wider by `frontWider`, the back narrower by as much. */
   readonly bustQuarter: number;
   readonly waistQuarter: number;
   readonly hipQuarter: number;
@@ -78,6 +80,21 @@ export interface BlousePlan {
     readonly elbow: number;
     readonly hand: number;
     readonly length: number;
+  };
+}
+
+/** The plan of a bodice for the usual cup, with what makes it the body's own. */
+export interface BodicePlan extends BlousePlan {
+  /** What the front alone takes beyond the usual cup; see `fullerFront`. */
+  readonly fuller: {
+    /** More width at the bust on each front, and in all that lies over it, mm; negative for a smaller bust. */
+    readonly width: number;
+    readonly bustDepth: number;
+    readonly bustSpanHalf: number;
+    readonly acrossFrontHalf: number;
+    readonly dartShort: number;
+    /** Levels whose finished girth was asked for, and so does not follow the front. */
+    readonly held: { readonly waist: boolean; readonly hip: boolean };
   };
 }
 
@@ -126,11 +143,12 @@ const easeFor = (body: BlouseMeasures, wished: EaseByLevel, waistShare: number):
  * From measures and ease to the numbers of the draft. Proportions are those of block construction as taught
  * in manuals of metric pattern cutting; a measure is used where the body gives it, and kept within bounds
  * where taking it at its word would spoil the shape (a tape slips more easily than a shoulder blade).
+ * All but `fuller` is for the body with the usual cup.
  */
-export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<BlousePlan> => {
+export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<BodicePlan> => {
   const measured = readBody(given, needed, 'bustGirth', 'women');
   if (!measured.ok) return measured;
-  const body = measured.value;
+  const { usual: body, more } = withUsualCup(measured.value);
   const wished = readEase(options.ease ?? {}, easeRange);
   if (!wished.ok) return wished;
   const slope = settle(Math.asin(settle(body.shoulderDrop / body.shoulderLength, 0, 0.6)), 14 * degree, 27 * degree);
@@ -147,6 +165,7 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
   }
   const waistShare = (waistLevel - armholeDepth) / (hipLevel - armholeDepth);
   const ease = easeFor(body, wished.value, waistShare);
+  const dartShort = settle(25 + 0.04 * (body.bustGirth - 940), 22, 38);
   const cup = body.bustGirth - body.upperBustGirth;
   const backSlope = slope - 2 * degree;
   const frontSlope = slope + 1 * degree;
@@ -194,7 +213,15 @@ export const planBlouse = (given: Measures, options: DraftOptions = {}): Result<
     bustDepth: body.bustDepth,
     bustSpanHalf: body.bustSpan / 2,
     bustIntake: settle(32 + 0.3 * (cup - 50) + 0.03 * (body.bustGirth - 940), 22, 58),
-    dartShort: settle(25 + 0.04 * (body.bustGirth - 940), 22, 38),
+    dartShort,
+    fuller: {
+      width: more / 2,
+      bustDepth: cupShares.bustDepth * more,
+      bustSpanHalf: (cupShares.bustSpan * more) / 2,
+      acrossFrontHalf: (cupShares.acrossFront * more) / 2,
+      dartShort: settle(dartShort + 0.35 * more, 22, 48) - dartShort,
+      held: { waist: wished.value['waist'] !== undefined, hip: wished.value['hip'] !== undefined },
+    },
     sleeve: {
       upperArm,
       elbow: body.elbowGirth,

@@ -54,10 +54,6 @@ describeHousePattern(blouse, {
     // With the arm's length the chart keeps, a cap grows as a larger cup's armhole is lowered to the arm, and the seam below it is what is left.
     'sleeve.underarm-front': 4,
     'sleeve.underarm-back': 4,
-    'front.armhole': 1,
-    'back.armhole': 1,
-    'sleeve.cap-front': 1,
-    'sleeve.cap-back': 1,
   },
   // One stature: armholes deepen while waist and hip stay where they are, and caps rise while arms keep their length.
   shrinks: { 'front.side': 3, 'back.side': 3, 'sleeve.underarm-front': 4.5, 'sleeve.underarm-back': 4.5 },

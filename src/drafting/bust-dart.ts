@@ -56,7 +56,8 @@ export const openSide = (plan: BlousePlan, closed: Side, bustPoint: Point, mouth
   // The dart's axis passes through the bust point: each round starts from the last one's mouth and gains two digits.
   for (let round = 0; round < 12; round++) {
     point = add(bustPoint, scale(normalize(subtract(aim, bustPoint)), plan.dartShort));
-    angle = 2 * Math.asin(intake / (2 * distance(point, low)));
+    // A side as near as the intake is wide is met only while the width is being sought.
+    angle = 2 * Math.asin(Math.min(intake / (2 * distance(point, low)), 1));
     aim = midpoint(low, rotate(low, -angle, point));
   }
   const above = applyToPath(rotation(-angle, point), [closed[0], beforeDart]) as readonly [Cubic, Cubic];

@@ -18,6 +18,15 @@ export const chartOf = (
     ) as Measures,
   }));
 
+/** How much of each mm that a cup is larger goes into what lies over the bust, beside the bust girth itself. */
+export const cupShares = {
+  frontWaistLength: 0.25,
+  bustDepth: 0.15,
+  bustSpan: 0.1,
+  acrossFront: 0.05,
+  chestDepth: 0.25,
+} as const satisfies Partial<Record<MeasureId, number>>;
+
 /**
  * The same body with another cup (bust girth − upper bust girth, mm). Upper bust, back and shoulders stay; the bust,
  * and what lies over it, change: of each mm of bust a quarter more front waist length and three twentieths more bust
@@ -28,15 +37,9 @@ export const chartOf = (
 export const bodyWithCup = (body: Measures, cup: number): Measures => {
   const { bustGirth = 0, upperBustGirth = 0 } = body;
   const more = upperBustGirth + cup - bustGirth;
-  const by = (measure: MeasureId, share: number): Measures =>
-    body[measure] === undefined ? {} : { [measure]: Math.round((body[measure] ?? 0) + share * more) };
-  return {
-    ...body,
-    bustGirth: upperBustGirth + cup,
-    ...by('frontWaistLength', 0.25),
-    ...by('bustDepth', 0.15),
-    ...by('bustSpan', 0.1),
-    ...by('acrossFront', 0.05),
-    ...by('chestDepth', 0.25),
-  };
+  const changed = Object.entries(cupShares).flatMap(([measure, share]) => {
+    const known = body[measure as MeasureId];
+    return known === undefined ? [] : [[measure, Math.round(known + share * more)]];
+  });
+  return { ...body, ...Object.fromEntries(changed), bustGirth: upperBustGirth + cup };
 };

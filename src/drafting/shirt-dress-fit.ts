@@ -1,6 +1,7 @@
 import { type Cubic, pathEnd, pathLength, pathStart } from '../geometry/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type Bodice, draftBodice } from './blouse-bodice.ts';
+import { fullerFront } from './blouse-fuller.ts';
 import { splitAtStand } from './button-stand.ts';
 import { draftFall, draftStand, type FallDraft, type StandDraft } from './shirt-collar.ts';
 import { type ShirtDressPlan, shirtDress, wristOf } from './shirt-dress-plan.ts';
@@ -38,13 +39,15 @@ const armholeHeight = ({ front, back }: Bodice): number =>
   (pathEnd(front.armhole).y - pathStart(front.armhole).y + pathEnd(back.armhole).y - pathStart(back.armhole).y) / 2;
 
 interface Settled {
+  /** Nape to underarm line at the back, mm. */
+  readonly depth: number;
   readonly plan: ShirtDressPlan;
   readonly bodice: Bodice;
   readonly sleeve: ShirtSleeve;
   readonly capShare: number;
 }
 
-const sleeveFor = (plan: ShirtDressPlan, bodice: Bodice): Result<Settled> => {
+const sleeveFor = (plan: ShirtDressPlan, depth: number, bodice: Bodice): Result<Settled> => {
   const { upperArm, length } = plan.sleeve;
   const sleeve = draftShirtSleeve({
     upperArm,
@@ -60,7 +63,7 @@ const sleeveFor = (plan: ShirtDressPlan, bodice: Bodice): Result<Settled> => {
   if (plan.view.sleeve === 'long' && elbow < 2 * sleeve.value.armLevel) {
     return bad('drafting.arm-too-short', { arm: { mm: Math.round(length) } });
   }
-  return good({ plan, bodice, sleeve: sleeve.value, capShare: sleeve.value.cap.height / armholeHeight(bodice) });
+  return good({ plan, depth, bodice, sleeve: sleeve.value, capShare: sleeve.value.cap.height / armholeHeight(bodice) });
 };
 
 /** Below the underarm a short sleeve has at least this, mm, however short the arm and deep the armhole. */
@@ -71,7 +74,7 @@ const shortHem = (upperArm: number): number => upperArm - 16;
 
 const settledAt = (plan: ShirtDressPlan, depth: number): Result<Settled> => {
   const bodice = draftBodice(plan.bodice, depth);
-  return bodice.ok ? sleeveFor(plan, bodice.value) : bodice;
+  return bodice.ok ? sleeveFor(plan, depth, bodice.value) : bodice;
 };
 
 const widened = (plan: ShirtDressPlan, by: number): ShirtDressPlan => ({
@@ -115,7 +118,10 @@ const settle = (plan: ShirtDressPlan): Result<Settled> => {
 export const settleShirtDress = (plan: ShirtDressPlan): Result<ShirtDressDraft> => {
   const settled = settle(plan);
   if (!settled.ok) return settled;
-  const { bodice } = settled.value;
+  // Back, armholes and sleeve are the usual cup's; the front alone takes what the body's own bust has more or less.
+  const fuller = fullerFront(plan.bodice, settled.value.depth, settled.value.bodice);
+  if (!fuller.ok) return fuller;
+  const { bodice } = fuller.value;
   const { bustPoint, dartPoint } = bodice.front;
   // A bust that lies at the waist seam, or in the button stand, is no bust of this body.
   if (
@@ -136,5 +142,5 @@ export const settleShirtDress = (plan: ShirtDressPlan): Result<ShirtDressDraft> 
   if (!stand.ok) return stand;
   const fall = plan.view.collar ? draftFall(pathLength(stand.value.top)) : null;
   if (fall && !fall.ok) return fall;
-  return good({ ...settled.value, cut: cut.value, neck, stand: stand.value, fall: fall ? fall.value : null });
+  return good({ ...settled.value, bodice, cut: cut.value, neck, stand: stand.value, fall: fall ? fall.value : null });
 };

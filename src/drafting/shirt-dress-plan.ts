@@ -110,7 +110,7 @@ const easeRange: Readonly<Record<string, readonly [number, number]>> = {
 const fullnessRange = [1.2, 2] as const;
 
 /** Bodice over waistband, at least: enough to be drawn in evenly without looking like a slip of the scissors. */
-const leastBlousing = 1.06;
+const leastBlousing = 1.08;
 
 /** A collar's neckline lies closer to the neck than a faced one: so much at the shoulder and at the front, mm. */
 const closer = { aside: 3, down: 5 } as const;

@@ -7,6 +7,8 @@ import { check, smooth, sources, square } from './shape-rules.ts';
 import { armholeRound, differenceOf, fullness, lengthOf } from './shirt-dress-measures.ts';
 import { gathers } from './shirt-dress-seams.ts';
 
+import { moreInFront } from './usual-cup.ts';
+
 const { block, truing, sewing } = sources;
 
 /** Yoke, pleat, armhole and dart. */
@@ -90,19 +92,20 @@ export const bodiceShape: readonly ShapeCheck[] = [
   ),
   check(
     'bust-shared',
-    'The side seam hangs at the side: front and back share the bust',
+    'The side seam hangs at the side: front and back share the bust but for what the cup is larger, which is the front’s',
     block,
     'mm',
     [-4, 14],
-    (garment) =>
+    (garment, body) =>
       levelWidth(pieceOf(garment, 'front'), 'bust') +
       levelWidth(pieceOf(garment, 'button-stand'), 'bust') -
-      levelWidth(pieceOf(garment, 'back'), 'bust'),
+      levelWidth(pieceOf(garment, 'back'), 'bust') -
+      moreInFront(body),
   ),
   check('dart-legs', 'The legs of the bust dart are equal', block, 'mm', [0, 0.1], (garment) =>
     legsApart(pieceOf(garment, 'front'), 'bust'),
   ),
-  check('dart-short', 'The bust dart ends short of the bust point', block, 'mm', [20, 40], (garment) =>
+  check('dart-short', 'The bust dart ends short of the bust point', block, 'mm', [20, 50], (garment) =>
     distance(dartOf(pieceOf(garment, 'front'), 'bust').point, landmarkIn(garment, 'front', 'bust-point')),
   ),
   check('dart-aims', 'The middle of the bust dart aims at the bust point', block, 'mm', [0, 1], (garment) => {

@@ -69,10 +69,10 @@ const panel = (plan: ShirtDressPlan, from: number, waist: number, up: number): S
 /**
  * The skirt under the waistband: each quarter's top is the waistband's quarter times the fullness, gathered; sides
  * flare alike in front and behind, and the hem comes up to meet them square. Side seams run on from the bodice's,
- * wherever bust and dart have set them. As taught in manuals of metric pattern cutting (gathered and tiered skirts).
+ * wherever bust and dart have set the back's; a fuller front is drawn in more in front. As taught in manuals of metric pattern cutting (gathered and tiered skirts).
  */
-export const draftSkirt = (plan: ShirtDressPlan, { front }: Bodice): SkirtDraft => {
-  const wider = front.sideBelow[0].to.x - plan.bodice.waistQuarter;
+export const draftSkirt = (plan: ShirtDressPlan, { back }: Bodice): SkirtDraft => {
+  const wider = plan.bodice.waistQuarter - back.side[1].to.x;
   const half = shirtDress.stand / 2;
   const widths = { front: plan.waistQuarter + wider - half, back: plan.waistQuarter - wider };
   const slope = plan.skirt.flare / plan.skirt.length;

@@ -32,7 +32,7 @@ export type Side = readonly [Cubic, Cubic, Cubic, Line];
 const slantAboveBust = 0.3;
 
 /** The slope between two slopes that never bulges: their harmonic mean, or none where they turn back (Fritsch & Butland, 1984). */
-const between = (a: number, b: number): number => (a * b > 0 ? (2 * a * b) / (a + b) : 0);
+export const slopeBetween = (a: number, b: number): number => (a * b > 0 ? (2 * a * b) / (a + b) : 0);
 
 /**
  * A side seam in four parts.
@@ -51,8 +51,8 @@ export const draftSide = ({ underarm, bustLevel, waist, hip, hem }: SideFrame): 
   const bust: Point = { x: underarm.x + slant * (bustLevel - underarm.y), y: bustLevel };
   const above = (waist.x - bust.x) / (waist.y - bust.y);
   const below = (hip.x - waist.x) / (hip.y - waist.y);
-  const atBust = between(slant, above);
-  const atWaist = between(above, below);
+  const atBust = slopeBetween(slant, above);
+  const atWaist = slopeBetween(above, below);
   return [
     fallingCurve(underarm, bust, slant, atBust),
     fallingCurve(bust, waist, atBust, atWaist),
