@@ -1,4 +1,4 @@
-import { fairCurve, line, type Path, type Point } from '../geometry/index.ts';
+import { fairCurve, intersectPaths, line, type Path, type Point } from '../geometry/index.ts';
 import type { InnerLine, Notch, Piece, PieceRole } from '../pattern/index.ts';
 import { allowances, closeRuns, edge, edgeRun, landmark, lengthenLine, level, shell, straightRun } from './pieces.ts';
 
@@ -37,7 +37,11 @@ export const bibPiece = (frame: BibFrame): Piece => {
   const { waist, height, side, strap } = frame;
   const top = bibTop(frame);
   const at = (x: number, y: number): Point => ({ x, y });
+  const curve = curveOf(at(top, -height), at(waist, -side));
   const strapFrom = top - (strap ?? 0);
+  // Above the side, which has its mate on the underlap.
+  const lengthenAt = -side - 12;
+  const [across] = intersectPaths([line(at(0, lengthenAt), at(waist + 1, lengthenAt))], curve);
   const notches: readonly Notch[] = [{ id: 'waist-middle', edge: 'waist', at: 0.5, strokes: 1 }];
   return {
     id: frame.id,
@@ -47,7 +51,7 @@ export const bibPiece = (frame: BibFrame): Piece => {
     runs: closeRuns([
       straightRun('top', at(0, -height), at(strapFrom, -height)),
       ...(strap === undefined ? [] : [straightRun('strap', at(strapFrom, -height), at(top, -height))]),
-      edgeRun('curve', curveOf(at(top, -height), at(waist, -side))),
+      edgeRun('curve', curve),
       edgeRun('side', [line(at(waist, -side), at(waist, 0))]),
       straightRun('waist', at(waist, 0), at(0, 0)),
       straightRun('centre', at(0, 0), at(0, -height)),
@@ -70,6 +74,6 @@ export const bibPiece = (frame: BibFrame): Piece => {
       landmark('centre-waist', at(0, 0)),
       landmark('waist-side', at(waist, 0)),
     ],
-    lines: [lengthenLine('bib', at(0, -0.8 * side), at(waist, -0.8 * side)), ...(frame.lines ?? [])],
+    lines: [lengthenLine('bib', at(0, lengthenAt), across?.point ?? at(top, lengthenAt)), ...(frame.lines ?? [])],
   };
 };

@@ -1,4 +1,4 @@
-import { line, type Point } from '../geometry/index.ts';
+import { line, nearestOnPath, type Point, pathEnd } from '../geometry/index.ts';
 import type { Garment, InnerLine, Piece, Seam } from '../pattern/index.ts';
 import { good, type Result } from '../units/index.ts';
 import { bibPiece, bibTop } from './bib.ts';
@@ -20,6 +20,9 @@ export const dungareesWidths = { strap: 36, bibSide: 45, hem: 30 } as const;
 
 /** How long the opening of a side is below the waist: past the hip, at least this, mm. */
 const opens = { least: 185, belowHip: 10 } as const;
+
+/** Legs may be lengthened between waist and pockets, at this share of the way to the hip. */
+const riseAt = 0.2;
 
 const openingOf = ({ body }: DungareesPlan): number => Math.max(opens.least, body.waistToHip + opens.belowHip);
 
@@ -138,6 +141,7 @@ const assemble = (plan: DungareesPlan, settled: SettledLegs, waist: DungareesWai
       top: waist.tops[which],
       opening,
       hemAllowance: hem,
+      riseAt,
       lines,
     });
   const top = bibTop({ waist: waist.front, topHalf: plan.bib.topHalf });
@@ -156,9 +160,12 @@ const assemble = (plan: DungareesPlan, settled: SettledLegs, waist: DungareesWai
       buttonholeOnBib(waist.front, bibSide),
     ],
   });
+  const front = leg('front', 'Front leg', [wholePatchPlace('pocket', onHip), ...buttonholesOnLeg(upper)]);
+  const riseLine = front.lines.find(({ id }) => id === 'rise');
+  const rise = riseLine ? nearestOnPath(upper, pathEnd(riseLine.path)).atLength : 0;
   return {
     pieces: [
-      leg('front', 'Front leg', [wholePatchPlace('pocket', onHip), ...buttonholesOnLeg(upper)]),
+      front,
       leg('back', 'Back leg', [wholePatchPlace('pocket', onSeat)]),
       bib,
       bibPiece({
@@ -171,8 +178,8 @@ const assemble = (plan: DungareesPlan, settled: SettledLegs, waist: DungareesWai
         strap,
       }),
       strapPiece(plan),
-      sideFacing('Side facing', waist.tops.front.waist, upper),
-      sideUnderlap('Side underlap', bibSide, opening),
+      sideFacing('Side facing', waist.tops.front.waist, upper, rise),
+      sideUnderlap('Side underlap', bibSide, opening, rise),
       halfPatch('bib-pocket', 'Bib pocket', onBib),
       patchPiece('hip-pocket', 'Hip pocket', onHip),
       patchPiece('back-pocket', 'Back pocket', onSeat),

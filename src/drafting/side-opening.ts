@@ -2,6 +2,7 @@ import {
   add,
   endTangent,
   fairCurve,
+  intersectPaths,
   line,
   type Path,
   type Point,
@@ -16,7 +17,7 @@ import {
   subPath,
 } from '../geometry/index.ts';
 import type { InnerLine, Piece } from '../pattern/index.ts';
-import { allowances, closeRuns, edge, edgeRun, interfacing, shell, straightRun } from './pieces.ts';
+import { allowances, closeRuns, edge, edgeRun, interfacing, lengthenLine, shell, straightRun } from './pieces.ts';
 
 /** The buttoned opening of a side: how wide the front's facing and the back's underlap are, mm. */
 export const sideOpening = { facing: 40, underlap: 34, button: 20 } as const;
@@ -32,6 +33,10 @@ const placement = (id: string, from: Point, to: Point): InnerLine => ({
   kind: 'placement',
   path: [line(from, to)],
 });
+
+/** Where a line square to the grain from a point of the side meets the facing's inner edge. */
+const crossingAt = (inner: Path, from: Point): Point =>
+  intersectPaths(inner, [line({ x: from.x - 3 * sideOpening.facing, y: from.y }, from)])[0]?.point ?? from;
 
 /** Button positions along the leg's part of the opening, from the waist, mm. */
 export const buttonsOnLeg = (opening: number): readonly number[] => buttons.leg.map((share) => share * opening);
@@ -54,9 +59,10 @@ export const buttonholeOnBib = (waist: number, side: number): InnerLine => {
 };
 
 /**
- * The front's facing along the opening: it copies the side and the end of the waist to the last bit.
+ * The front's facing along the opening: it copies the side and the end of the waist to the last bit. `rise`: from the
+ * waist down the side to where the front may be lengthened, mm.
  */
-export const sideFacing = (name: string, waist: Path, upper: Path): Piece => {
+export const sideFacing = (name: string, waist: Path, upper: Path, rise: number): Piece => {
   const width = sideOpening.facing;
   const length = pathLength(waist);
   const top = subPath(waist, length - width, length);
@@ -86,7 +92,7 @@ export const sideFacing = (name: string, waist: Path, upper: Path): Piece => {
     grain: { from: { x: middle.x, y: pathStart(upper).y + 40 }, to: { x: middle.x, y: low.y - 20 } },
     levels: [],
     landmarks: [],
-    lines: [],
+    lines: [lengthenLine('rise', crossingAt([inner], pathPointAtLength(upper, rise)), pathPointAtLength(upper, rise))],
   };
 };
 
@@ -94,7 +100,7 @@ export const sideFacing = (name: string, waist: Path, upper: Path): Piece => {
  * The back's underlap: a strip folded along its length, sewn to the back bib's side and the back leg's upper side, its
  * inner half felled to the same seam. It carries the buttons; closed, the front's edge meets the seam.
  */
-export const sideUnderlap = (name: string, bibSide: number, opening: number): Piece => {
+export const sideUnderlap = (name: string, bibSide: number, opening: number, rise: number): Piece => {
   const width = sideOpening.underlap;
   const length = bibSide + opening;
   const at = (x: number, y: number): Point => ({ x, y });
@@ -129,6 +135,7 @@ export const sideUnderlap = (name: string, bibSide: number, opening: number): Pi
     landmarks: [],
     lines: [
       { id: 'fold', kind: 'fold', path: [line(at(width, 0), at(width, length))] },
+      lengthenLine('rise', at(0, bibSide + rise), at(2 * width, bibSide + rise)),
       ...places.map((y, i) => placement(`button-${i + 1}`, sew(y), add(sew(y), { x: 6, y: 0 }))),
     ],
   };

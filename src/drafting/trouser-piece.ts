@@ -26,6 +26,8 @@ export interface LegPieceFrame {
   readonly opening: number;
   readonly hemAllowance: number;
   /** Notches of the upper side beside the hip's, at a distance from the waist, mm. */
+  /** Where between waist and hip it may be lengthened, as a share: clear of pockets. Half way when left out. */
+  readonly riseAt?: number;
   /** Inner lines of its own: where pockets lie. */
   readonly lines?: readonly InnerLine[];
   readonly upperNotches?: readonly { readonly id: string; readonly at: number }[];
@@ -81,7 +83,7 @@ export const legPiece = (frame: LegPieceFrame): Piece => {
   const strokes = which === 'front' ? 1 : 2;
   const hip = leg.side[0].from;
   const topSide = pathStart([top.sideAbove]);
-  const rise = leg.hipLevel - 0.5 * (leg.hipLevel - topSide.y);
+  const rise = topSide.y + (frame.riseAt ?? 0.5) * (leg.hipLevel - topSide.y);
   const thighY = (leg.thigh[0].y + leg.thigh[1].y) / 2;
   const hemLevel = pathEnd(side).y;
   const across = (y: number): readonly [Point, Point] => [sideAt(down, y), sideAt(side, y)];
