@@ -3,7 +3,7 @@ import type { HouseWords } from './types.ts';
 export const dungareesWords = {
   name: 'Dungarees',
   about:
-    'Woven dungarees, roomy at hip and thigh: a lined bib in front and a small one behind, straps with buckles over the shoulder, both sides opening with buttons, patch pockets on bib, hips and seat.',
+    'Woven dungarees, roomy at hip and thigh: a lined bib in front and a small one behind, straps with buckles over the shoulder, both sides opening with buttons, patch pockets on bib, hips and seat. The straps are as long as front and back of the body ask for, with a little for bending, and have a hand’s breadth to let out.',
   views: {
     full: { name: 'Full length', about: 'A gently curved leg: wide at the knee, drawn in to the hem above the ankle.' },
     short: { name: 'Short', about: 'Cut off well above the knee.' },

@@ -3,7 +3,7 @@ import type { HouseWords } from './types.ts';
 export const trousersWords = {
   name: 'Trousers',
   about:
-    'Woven trousers to the waist: a flat front on a straight interfaced band, a back gathered on elastic, pockets in the side seams, a concealed zip in the left side that opens band and seam to below the hip.',
+    'Woven trousers to the waist: a flat front on a straight interfaced band, a back gathered on elastic, pockets in the side seams, a concealed zip in the left side that opens band and seam to below the hip. The waist is measured with the back gathered on its elastic, as worn; laid flat, the back is wider.',
   views: {
     straight: { name: 'Straight leg', about: 'One width from knee to hem, to the floor less a finger’s breadth.' },
     cropped: { name: 'Cropped, tapered leg', about: 'Narrowed from knee to hem, ending above the ankle.' },
