@@ -304,6 +304,7 @@ export const liningSleeve = ({ sleeve, body }: RaincoatDraft): Piece => {
     darts: [],
     notches: [
       { id: 'cap-front', edge: 'cap-front', at: notch(body.front) / pathLength(cap.front), strokes: 1 },
+      { id: 'shoulder', edge: 'cap-front', at: 1, strokes: 1 },
       { id: 'cap-back', edge: 'cap-back', at: 1 - notch(body.back) / pathLength(cap.back), strokes: 2 },
     ],
     grain: { from: { x: 0, y: -0.5 * cap.height }, to: { x: 0, y: bottom - 20 } },
