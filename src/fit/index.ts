@@ -22,4 +22,4 @@ export {
   knitExtension,
   usualEase,
 } from './usual-ease.ts';
-export type { Way } from './ways.ts';
+export { mostRoundArm, type Way } from './ways.ts';

@@ -79,8 +79,8 @@ const cellReason = (question: EaseQuestion, cell: EaseCell, index: number): Reas
 /** Sleeves are a pair. */
 const sleeves = 2;
 
-/** The most a card widens a sleeve by, mm round the arm. */
-const mostRoundArm = 120;
+/** The most a card widens a sleeve by, mm round the arm: beyond this even a high cap lies flat. */
+export const mostRoundArm = 120;
 
 /**
  * What widens a sleeve that is too tight to what is usual, where its card can show how: of an envelope's tissue. No

@@ -95,6 +95,17 @@ describe('a card for a length', () => {
     expect(card.picture?.cuts.map(({ piece }) => piece)).toEqual(['front', 'back']);
     expect(card.clothSaid.code).toBe('card.cloth-more');
   });
+  it('begins from the larger end where the envelope prints a range of cloth', () => {
+    const ranged = {
+      ...harbourBlouse,
+      clothNeeded: harbourBlouse.clothNeeded.map((row) => ({
+        ...row,
+        figures: row.figures.map((figure) => (typeof figure === 'number' ? ([figure - 150, figure] as const) : figure)),
+      })),
+    };
+    const longer = step('lengthen-shorten', { where: 'below-waist', amount: 40 });
+    expect(cardOf(longer, { envelope: ranged }).cloth).toEqual(cardOf(longer).cloth);
+  });
   it('folds out between two lines when it shortens, and promises no cloth for it', () => {
     const card = cardOf(step('lengthen-shorten', { where: 'sleeve', amount: -25 }));
     expect(card.amounts).toMatchObject([{ total: -25, perPiece: -25, count: 2 }]);

@@ -1,13 +1,5 @@
 import { type Bounds, pathBounds } from '../../geometry/index.ts';
-import {
-  type ClothRow,
-  cutLine,
-  type Envelope,
-  figureMm,
-  type Garment,
-  onFold,
-  pieceArea,
-} from '../../pattern/index.ts';
+import { type ClothRow, cutLine, type Envelope, type Garment, onFold, pieceArea } from '../../pattern/index.ts';
 import type { CardCloth, CardPicture } from './types.ts';
 
 /** Cloth between the pieces of a layout that nothing is cut from: this share at least of what is laid is used. A starting belief, low on purpose. */
@@ -89,8 +81,10 @@ export const clothAfter = (
   return envelope.clothNeeded
     .filter((row) => row.view === view || row.view === null || view === null)
     .flatMap((row): CardCloth[] => {
-      const printed = figureMm(row.figures[index] ?? null);
-      if (printed === null) return [];
+      const figure = row.figures[index] ?? null;
+      if (figure === null) return [];
+      // Of a range the larger: the smaller may be too little.
+      const printed = typeof figure === 'number' ? figure : figure[1];
       const old = others.reduce((sum, one) => sum + moreFor(one, row), printed);
       const more = own ? moreFor(own, row) : 0;
       return [{ layer: row.layer, width: row.width, nap: row.nap, old, more, now: old + more }];
