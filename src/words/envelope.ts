@@ -74,6 +74,11 @@ export const envelopeProblems: ProblemCatalogue = {
     message: 'This is longer than any envelope’s chart.',
     remedy: 'Paste one chart at a time: the body chart, the finished measurements, or the cloth needed.',
   },
+  'envelope.chart-too-much': {
+    message:
+      'With this chart the envelope would hold more than any prints: {sizes} sizes, {views} views and {rows} rows.',
+    remedy: 'Leave out what you do not need, or keep views you will not sew as an envelope of their own.',
+  },
   'envelope.chart-too-broad': {
     message: 'This has {columns} columns or more; no chart has over {most}.',
     remedy: 'Paste only the chart, with one column for each size.',

@@ -5,6 +5,7 @@ import {
   type ChartKind,
   type ChartRead,
   type Envelope,
+  newlyPlaced,
   placeAsked,
   readChart,
   withChart,
@@ -51,10 +52,10 @@ export const PasteChart = ({ chart, ask }: PasteChartProps) => {
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const field = useId();
 
-  /** Puts what was read into the envelope. Rows still asked about wait in the box until they are answered. */
-  const put = (read: ChartRead) => {
-    const into = withChart(envelope, { ...read, asked: [] });
-    if (into.ok) change((before) => valueOr(withChart(before, { ...read, asked: [] }), before), `${chart} chart`);
+  /** Puts what was read, or `rows` of it, into the envelope. Rows still asked about wait in the box until they are answered. */
+  const put = (read: ChartRead, rows: ChartRead = { ...read, asked: [] }) => {
+    const into = withChart(envelope, rows);
+    if (into.ok) change((before) => valueOr(withChart(before, rows), before), `${chart} chart`);
     setOutcome({ read: into.ok ? read : null, problem: into.ok ? null : into.problem });
   };
   const take = (written: string) => {
@@ -68,7 +69,7 @@ export const PasteChart = ({ chart, ask }: PasteChartProps) => {
   };
   const answer = (read: ChartRead, row: number, what: AskedAnswer) => {
     const placed = placeAsked(read, row, what);
-    if (placed.ok) put(placed.value);
+    if (placed.ok) put(placed.value, newlyPlaced(read, placed.value));
     else setOutcome({ read, problem: placed.problem });
   };
   const { read = null, problem = null } = outcome ?? {};

@@ -6,6 +6,6 @@ export * from './figures.ts';
 export * from './flat-guide.ts';
 export * from './flat-sum.ts';
 export { clothLayers, clothNaps, finishedKinds } from './names.ts';
-export { type AskedAnswer, placeAsked, withChart } from './place-asked.ts';
+export { type AskedAnswer, newlyPlaced, placeAsked, withChart } from './place-asked.ts';
 export { readChart } from './read-chart.ts';
 export * from './types.ts';

@@ -3,6 +3,7 @@ import { bad, good, type Result } from '../../units/index.ts';
 import type { ChartRead } from './chart.ts';
 import { inOrder } from './gather.ts';
 import { crossing, growsWithBody } from './rising.ts';
+import { envelopeHolds } from './schema.ts';
 import type { BodyRow, ClothRow, Envelope, FinishedOf, FinishedRow } from './types.ts';
 
 /** What an unrecognised row is, as she answers: a measure, a finished measurement, cloth, or nothing to keep. */
@@ -61,6 +62,7 @@ const replaced = <Row>(
  * An envelope with a chart put in: rows of the same measure, view and width are replaced, others stay; views it names
  * are added. Its sizes must be the envelope's, unless nothing stands under those yet. Rows still asked about are kept
  * as other finished measurements under their printed words, or are left out of the body chart and the cloth.
+ * Refused besides: more than an envelope holds (`envelope.chart-too-much`).
  */
 export const withChart = (envelope: Envelope, read: ChartRead): Result<Envelope> => {
   const empty =
@@ -76,7 +78,7 @@ export const withChart = (envelope: Envelope, read: ChartRead): Result<Envelope>
       ? read.asked.map(({ label, view, figures }): FinishedRow => ({ of: 'other', label, view, figures }))
       : [];
   const sizes = new Set(read.sizes);
-  return good({
+  const filled: Envelope = {
     ...envelope,
     sizes: read.sizes,
     printedIn: empty ? read.printedIn : envelope.printedIn,
@@ -89,5 +91,33 @@ export const withChart = (envelope: Envelope, read: ChartRead): Result<Envelope>
       cut: envelope.owned.cut.filter((size) => sizes.has(size)),
       traced: envelope.owned.traced.filter((size) => sizes.has(size)),
     },
-  });
+  };
+  return holds(filled) ? good(filled) : bad('envelope.chart-too-much', envelopeHolds);
+};
+
+/** Whether it is no more than the door lets in: a chart that could not be stored is not put in. */
+const holds = ({ sizes, views, finished, clothNeeded }: Envelope): boolean =>
+  sizes.length <= envelopeHolds.sizes &&
+  views.length <= envelopeHolds.views &&
+  Math.max(finished.length, clothNeeded.length) <= envelopeHolds.rows;
+
+/** A view some row of a chart is of. */
+const isNamed = (read: ChartRead, id: string): boolean =>
+  [...read.finished, ...read.clothNeeded].some(({ view }) => view === id);
+
+/**
+ * Of a chart in which an asked row has been placed, the row itself: what was put in before it may have been corrected
+ * since, and is not put in again.
+ */
+export const newlyPlaced = (before: ChartRead, after: ChartRead): ChartRead => {
+  const added = <Row>(rows: readonly Row[], had: readonly Row[]): readonly Row[] =>
+    rows.filter((row) => !had.includes(row));
+  const placed: ChartRead = {
+    ...after,
+    body: added(after.body, before.body),
+    finished: added(after.finished, before.finished),
+    clothNeeded: added(after.clothNeeded, before.clothNeeded),
+    asked: [],
+  };
+  return { ...placed, views: after.views.filter(({ id }) => isNamed(placed, id)) };
 };

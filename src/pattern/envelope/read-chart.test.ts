@@ -5,6 +5,7 @@ import {
   type ChartOptions,
   type ChartRead,
   type Figure,
+  newlyPlaced,
   placeAsked,
   readChart,
   readEnvelope,
@@ -27,6 +28,9 @@ const clothOf = (chart: ChartRead): readonly string[] =>
       `${view ?? 'all'} ${layer} ${Math.round(width)} ${nap}: ${figures.map(round).join(' ')}`,
   );
 const body = { kind: 'body', printedIn: 'cm' } as const;
+const run = (count: number, from = 1): string => Array.from({ length: count }, (_, at) => at + from).join('\t');
+const rows = (count: number, row: (at: number) => string): string =>
+  Array.from({ length: count }, (_, at) => row(at + 1)).join('\n');
 
 describe('one chart typed in many ways', () => {
   const expected = { bustGirth: [800, 840, 880], waistGirth: [625, 665, 705], hipGirth: [880, 920, 960] };
@@ -487,6 +491,35 @@ describe('putting a chart into an envelope', () => {
       ok: false,
       problem: { code: 'envelope.sizes-differ' },
     });
+  });
+
+  it('puts an answered row in beside what was corrected meanwhile', () => {
+    const first = withChart(blankEnvelope({ name: 'Smock' }), { ...chart, asked: [] });
+    const answered = placeAsked(chart, 0, { as: 'body', measure: 'abdomenGirth' });
+    if (!first.ok || !answered.ok) throw new Error('not put in');
+    const corrected = { ...first.value, body: [{ measure: 'bustGirth' as const, figures: [805, 845] }] };
+    const then = withChart(corrected, newlyPlaced(chart, answered.value));
+    expect(then.ok && then.value.body.map(({ figures }) => figures)).toEqual([
+      [805, 845],
+      [840, 880],
+    ]);
+  });
+
+  it.each<[string, string, ChartOptions]>([
+    ['60 sizes', `Size\t${run(61)}\nBust\t${run(61, 30)}`, body],
+    ['26 views', `Size\t8\n${rows(27, (at) => `View ${at}, Bust\t80`)}`, { kind: 'finished', printedIn: 'cm' }],
+    ['300 rows', `Size\t8\n${rows(301, (at) => `Strap ${at}x\t80`)}`, { kind: 'finished', printedIn: 'cm' }],
+  ])('refuses a chart with which it would hold over %s, which could not be stored', (_, text, options) => {
+    expect(withChart(blankEnvelope({ name: 'Smock' }), read(text, options))).toMatchObject({
+      ok: false,
+      problem: { code: 'envelope.chart-too-much' },
+    });
+  });
+
+  it('stores a row that has a sentence for its name under the beginning of it', () => {
+    const long = read(`Size\t8\n${'loop of the drawcord '.repeat(40)}\t80`, { kind: 'finished', printedIn: 'cm' });
+    const envelope = withChart(blankEnvelope({ name: 'Smock' }), long);
+    expect(envelope.ok && readEnvelope(envelope.value).ok).toBe(true);
   });
 
   it('refuses answers that fit nothing', () => {

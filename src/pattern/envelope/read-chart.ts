@@ -6,6 +6,7 @@ import { chartLines } from './clean.ts';
 import { gather, inOrder, type Placed } from './gather.ts';
 import { bodyMeasureOf, finishedKindOf } from './labels.ts';
 import { crossing, growsWithBody } from './rising.ts';
+import { envelopeHolds } from './schema.ts';
 import { type SizeHead, sizeHead } from './size-head.ts';
 import { descending } from './sizes.ts';
 import { turned } from './turned.ts';
@@ -69,7 +70,11 @@ const keyOf = (place: Place, label: string, system: UnitSystem, inches: readonly
 const placedRows = (rows: readonly PrintedRow[], { kind }: ChartOptions): readonly Placed<Place>[] => {
   const placed = rows.flatMap((row) =>
     row.figures.flatMap((printed) =>
-      viewsOf(row).map((view) => ({ label: row.label, printed, place: placeOf(row, view, kind, printed.system) })),
+      viewsOf(row).map((view) => ({
+        label: row.label.slice(0, envelopeHolds.line),
+        printed,
+        place: placeOf(row, view, kind, printed.system),
+      })),
     ),
   );
   const inches = placed.flatMap(({ place, printed }) =>

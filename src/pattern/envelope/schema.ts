@@ -3,8 +3,11 @@ import { measureIds } from '../../body/index.ts';
 import { finishedKinds } from './names.ts';
 import type { Envelope } from './types.ts';
 
+/** How much of everything an envelope holds: more than any prints. What a chart is read into keeps to it too. */
+export const envelopeHolds = { sizes: 60, views: 26, rows: 300, line: 500 } as const;
+
 const name = z.string().min(1).max(200);
-const line = z.string().max(500);
+const line = z.string().max(envelopeHolds.line);
 const words = z.string().max(20_000);
 /** Names of sizes and ids of views and doubts: short, and with something in them. */
 const sizeName = z.string().trim().min(1).max(30);
@@ -14,7 +17,7 @@ const viewOrAll = viewId.nullable();
 /** mm. Wider than any garment or cloth, so that only slips of the hand are refused; doubts ask about the rest. */
 const length = (most: number) => z.number().positive().max(most);
 const figure = (most: number) => z.union([length(most), z.tuple([length(most), length(most)]), z.null()]);
-const figures = (most: number) => z.array(figure(most)).min(1).max(60);
+const figures = (most: number) => z.array(figure(most)).min(1).max(envelopeHolds.sizes);
 const finishedOf = z.enum(finishedKinds);
 
 const flatPiece = z.strictObject({
@@ -38,12 +41,12 @@ export const envelopeSchema = z.strictObject({
   for: z.enum(['women', 'men', 'child']),
   kind: z.enum(['top', 'dress', 'jacket', 'coat', 'trousers', 'skirt']),
   printedIn: z.enum(['inches', 'cm']),
-  sizes: z.array(sizeName).min(1).max(60),
-  views: z.array(z.strictObject({ id: viewId, name, about: words })).max(26),
+  sizes: z.array(sizeName).min(1).max(envelopeHolds.sizes),
+  views: z.array(z.strictObject({ id: viewId, name, about: words })).max(envelopeHolds.views),
   body: z.array(z.strictObject({ measure: z.enum(measureIds), figures: figures(10_000) })).max(measureIds.length),
   finished: z
     .array(z.strictObject({ of: finishedOf, label: line, view: viewOrAll, figures: figures(20_000) }))
-    .max(300),
+    .max(envelopeHolds.rows),
   clothNeeded: z
     .array(
       z.strictObject({
@@ -54,7 +57,7 @@ export const envelopeSchema = z.strictObject({
         figures: figures(50_000),
       }),
     )
-    .max(300),
+    .max(envelopeHolds.rows),
   notions: z.array(z.strictObject({ view: viewOrAll, text: line })).max(100),
   allowance: z.number().min(0).max(200).nullable(),
   draftedCup: z.number().min(0).max(500).nullable(),
@@ -75,8 +78,8 @@ export const envelopeSchema = z.strictObject({
   owned: z.strictObject({
     form: z.enum(['paper', 'pdf']),
     where: line,
-    cut: z.array(sizeName).max(60),
-    traced: z.array(sizeName).max(60),
+    cut: z.array(sizeName).max(envelopeHolds.sizes),
+    traced: z.array(sizeName).max(envelopeHolds.sizes),
     copyAt: line,
     link: z.string().max(2000),
     price: line,
