@@ -34,16 +34,16 @@ const length = (garment: Garment, piece: string, edge: string): number => edgeLe
 describeHousePattern(shirtDress, {
   gradedBy: 'bustGirth',
   strays: {
-    // With the arm's length the chart keeps, the seam below the cap is what is left; a large cup's armhole is lowered to the arm.
-    'sleeve.underarm-front': 3.5,
-    'sleeve.underarm-back': 3.5,
+    // With the arm's length the chart keeps, the seam below the cap is what is left.
+    'sleeve.underarm-front': 0.5,
+    'sleeve.underarm-back': 0.5,
   },
   shrinks: {
     // One stature: armholes deepen while the waist stays where it is, and caps rise while arms keep their length.
     'front.side': 3,
     'back.side': 3,
-    'sleeve.underarm-front': 3.5,
-    'sleeve.underarm-back': 3.5,
+    'sleeve.underarm-front': 2.5,
+    'sleeve.underarm-back': 2.5,
     // A wider hem comes up further to meet its side square.
     'skirt-front.side': 0.3,
     'skirt-back.side': 0.3,

@@ -35,7 +35,7 @@ export const shirtDressWords = {
   work: [
     {
       do: 'prepare',
-      text: 'Transfer notches, dart points, pleat folds and buttonholes. Fuse interfacing to collar, waistband and the outer half of the button stands.',
+      text: 'Transfer notches, dart points, pleat folds and buttonholes; the waistbands’ lengthwise threads run up and down, so interface them before they stretch. Fuse interfacing to collar, waistband and the outer half of the button stands.',
     },
     {
       do: 'prepare',
@@ -88,7 +88,12 @@ export const shirtDressWords = {
     },
     {
       do: 'press',
-      text: 'Press both waist seams into the waistband, the tip of the iron running into the gathers and never over them. Press a tier’s seam up.',
+      text: 'Press both waist seams into the waistband, the tip of the iron running into the gathers and never over them.',
+    },
+    {
+      do: 'press',
+      text: 'Press the tier’s seam up into the skirt and topstitch it, so that the gathers hang.',
+      views: ['tiered'],
     },
     {
       do: 'try-on',
