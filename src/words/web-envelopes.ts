@@ -30,6 +30,10 @@ export const webEnvelopeProblems: ProblemCatalogue = {
     message: 'How many times it counts is a whole number from 1 to 20.',
     remedy: 'Write 2 for a pair or a piece on the fold, 1 for a piece cut once.',
   },
+  'web.figure-outside': {
+    message: 'That is no figure a chart prints.',
+    remedy: 'It is more than nothing and at most {most}. Look at the decimal mark and at the unit.',
+  },
   'web.picture-not-read': {
     message: 'The photograph could not be read from where it lies.',
     remedy: 'Copy it to this computer first, then choose it again. Nothing was stored.',
@@ -161,6 +165,7 @@ export const envelopePageWords = {
     unread: 'does not read as a figure',
     gaps: 'Cells left empty are sizes for which nothing is printed.',
     someUnread: '{count} of the cells pasted do not read as figures and were left as they were: {cells}',
+    someOutside: '{count} of the cells pasted reach past the table and were left out: {cells}',
   },
   finishedNames: {
     bust: 'Bust',

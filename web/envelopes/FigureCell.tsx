@@ -12,6 +12,8 @@ interface FigureCellProps {
   readonly figure: Figure;
   readonly unit: Unit;
   readonly purpose: 'measure' | 'cloth';
+  /** The longest figure its chart takes, mm. */
+  readonly most: number;
   readonly row: number;
   readonly column: number;
   /** Id of the sentence that doubts this cell. */
@@ -23,7 +25,7 @@ interface FigureCellProps {
 
 /** One cell of a chart, typed as it is printed. What does not read yet stays as typed, and is said. */
 export const FigureCell = memo((props: FigureCellProps) => {
-  const { place, label, figure, unit, purpose, row, column, doubt, onCommit, onTable } = props;
+  const { place, label, figure, unit, purpose, most, row, column, doubt, onCommit, onTable } = props;
   const say = useSay();
   const id = useId();
   const [draft, keepDraft] = useDraft(place);
@@ -40,14 +42,14 @@ export const FigureCell = memo((props: FigureCellProps) => {
     if (stale) keepDraft(null);
   }, [stale, keepDraft]);
 
-  const read = text === null ? null : readFigure(text, unit, purpose);
+  const read = text === null ? null : readFigure(text, unit, purpose, most);
   const unread = read !== null && !read.ok;
   const told = unread && left ? say.problem(read.problem) : null;
 
   const type = (typed: string) => {
     setText(typed);
     setLeft(false);
-    const now = readFigure(typed, unit, purpose);
+    const now = readFigure(typed, unit, purpose, most);
     if (!now.ok) return;
     onCommit(row, column, now.value);
     if (draft !== null) keepDraft(null);

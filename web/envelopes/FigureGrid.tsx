@@ -1,5 +1,5 @@
 import { Fragment, type ReactNode, useCallback, useId, useRef, useState } from 'react';
-import type { ChartKind, EnvelopeDoubt, Figure } from '../../src/pattern/index.ts';
+import { type ChartKind, type EnvelopeDoubt, type Figure, longestFigure } from '../../src/pattern/index.ts';
 import { envelopePageWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { DoubtWords } from './Doubts.tsx';
@@ -8,6 +8,7 @@ import { useEnvelope } from './envelope-context.ts';
 import { FigureCell } from './FigureCell.tsx';
 import { readFigure } from './figures.ts';
 import { goToCell, moveAmongCells } from './grid-keys.ts';
+import { pastedCells } from './pasted-cells.ts';
 
 const words = envelopePageWords.chart;
 
@@ -26,13 +27,6 @@ interface FigureGridProps {
   readonly caption: string;
 }
 
-/** What was pasted, as cells: a line a row, a tab a cell. */
-const cellsIn = (text: string): readonly (readonly string[])[] =>
-  text
-    .replace(/\s+$/, '')
-    .split(/\r?\n/)
-    .map((line) => line.split('\t'));
-
 /** A chart as it is printed, sizes across: every figure is a cell to type in, and what is doubtful is asked under its row. */
 export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) => {
   const say = useSay();
@@ -41,6 +35,7 @@ export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) =
   const help = useId();
   const [told, setTold] = useState('');
   const { sizes } = envelope;
+  const most = longestFigure[chart];
 
   const commit = useCallback(
     (row: number, column: number, figure: Figure) =>
@@ -49,26 +44,18 @@ export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) =
   );
   const paste = useCallback(
     (row: number, column: number, text: string) => {
-      const unread: string[] = [];
-      const read = cellsIn(text).flatMap((line, down) =>
-        line.flatMap((cell, across) => {
-          const figure = readFigure(cell, unit, purpose);
-          if (!figure.ok) unread.push(cell.trim());
-          return figure.ok ? [{ row: row + down, column: column + across, figure: figure.value }] : [];
-        }),
-      );
+      const table = { rows: rows.length, columns: sizes.length };
+      const pasted = pastedCells(text, { row, column }, table, (cell) => readFigure(cell, unit, purpose, most));
       change(
         (before) =>
-          read.reduce((filled, cell) => withFigure(filled, chart, cell.row, cell.column, cell.figure), before),
+          pasted.read.reduce((filled, cell) => withFigure(filled, chart, cell.row, cell.column, cell.figure), before),
         `${chart} paste ${row} ${column}`,
       );
-      setTold(
-        unread.length === 0
-          ? ''
-          : say.words(words.someUnread, { count: unread.length, cells: unread.slice(0, 8).join(', ') }),
-      );
+      const tell = (sentence: string, cells: readonly string[]): readonly string[] =>
+        cells.length === 0 ? [] : [say.words(sentence, { count: cells.length, cells: cells.slice(0, 8).join(', ') })];
+      setTold([...tell(words.someUnread, pasted.unread), ...tell(words.someOutside, pasted.outside)].join('. '));
     },
-    [change, chart, unit, purpose, say],
+    [change, chart, rows.length, sizes.length, unit, purpose, most, say],
   );
   const correct = (doubt: EnvelopeDoubt) => goToCell(table.current, doubt.where.row ?? 0, doubt.where.size ?? 0);
   const doubtId = (doubt: EnvelopeDoubt) => `${help}-${doubt.id.replace(/[^a-z0-9]+/gi, '-')}`;
@@ -114,6 +101,7 @@ export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) =
                             figure={row.figures[column] ?? null}
                             unit={unit}
                             purpose={purpose}
+                            most={most}
                             row={index}
                             column={column}
                             doubt={doubt ? doubtId(doubt) : undefined}

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { rehearsalDress } from '../../demo/envelopes.ts';
-import { blankEnvelope, readEnvelope } from '../../src/pattern/index.ts';
+import { blankEnvelope, longestFigure, readEnvelope } from '../../src/pattern/index.ts';
 import { sizesKnown, withBodyRow, withFigure, withoutRow, withoutView, withSizes, withView } from './edit.ts';
 import { readFigure, writeFigure } from './figures.ts';
+import { pastedCells } from './pasted-cells.ts';
 import { readSizes } from './sizes.ts';
 
 const figuresOf = (envelope: typeof rehearsalDress, measure: string) =>
@@ -76,6 +77,7 @@ describe('rows and views', () => {
 });
 
 describe('a cell', () => {
+  const most = longestFigure.body;
   it.each([
     ['34 1/2', 'in', 'measure', '34½'],
     ['34–36', 'in', 'measure', '34–36'],
@@ -86,15 +88,43 @@ describe('a cell', () => {
     ['–', 'in', 'measure', ''],
     ['', 'in', 'measure', ''],
   ] as const)('typed “%s” in %s (%s) is shown as %s, and reads back the same', (typed, unit, purpose, shown) => {
-    const read = readFigure(typed, unit, purpose);
+    const read = readFigure(typed, unit, purpose, most);
     if (!read.ok) throw new Error(read.problem.code);
     const written = writeFigure(read.value, unit, purpose);
     expect(written).toBe(shown);
-    expect(readFigure(written, unit, purpose)).toEqual(read);
+    expect(readFigure(written, unit, purpose, most)).toEqual(read);
   });
 
   it('refuses what is no figure', () => {
-    expect(readFigure('twenty', 'in', 'measure').ok).toBe(false);
-    expect(readFigure('36–34', 'in', 'measure').ok).toBe(false);
+    expect(readFigure('twenty', 'in', 'measure', most).ok).toBe(false);
+    expect(readFigure('36–34', 'in', 'measure', most).ok).toBe(false);
+  });
+
+  it.each(['0', '0–34', '1200'])('refuses “%s” cm, with which the envelope could not be stored', (typed) => {
+    expect(readFigure(typed, 'cm', 'measure', most)).toMatchObject({ problem: { code: 'web.figure-outside' } });
+  });
+});
+
+describe('cells pasted into a chart', () => {
+  const paste = (text: string) =>
+    pastedCells(text, { row: 1, column: 2 }, { rows: 3, columns: 4 }, (cell) =>
+      readFigure(cell, 'cm', 'measure', longestFigure.body),
+    );
+  it('fill the places from the first on', () => {
+    expect(paste('80\t84\n–\t92\n')).toEqual({
+      read: [
+        { row: 1, column: 2, figure: 800 },
+        { row: 1, column: 3, figure: 840 },
+        { row: 2, column: 2, figure: null },
+        { row: 2, column: 3, figure: 920 },
+      ],
+      unread: [],
+      outside: [],
+    });
+  });
+  it('that do not read, or reach past it, are told and not lost without a word', () => {
+    const { read, unread, outside } = paste('80\tten\t88\t\n81\t85\n82\t86');
+    expect(read.map(({ figure }) => figure)).toEqual([800, 810, 850]);
+    expect([unread, outside]).toEqual([['ten'], ['88', '82', '86']]);
   });
 });

@@ -1,5 +1,5 @@
 import type { Envelope, Figure } from '../../src/pattern/index.ts';
-import { formatLength, good, parseFigure, type Result, type Unit } from '../../src/units/index.ts';
+import { bad, formatLength, good, parseFigure, type Result, type Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
 import type { LengthPurpose } from '../parts/length-words.ts';
 import { plainUnit, shownLength } from '../parts/written.ts';
@@ -20,12 +20,16 @@ export const writeFigure = (figure: Figure, unit: Unit, purpose: 'measure' | 'cl
   return `${shown(figure[0], unit, purpose)}–${shown(figure[1], unit, purpose)}`;
 };
 
-/** A figure as it is typed: nothing, one length, or from and to. A dash alone is nothing printed. */
-export const readFigure = (text: string, unit: Unit, purpose: LengthPurpose): Result<Figure> => {
+/**
+ * A figure as it is typed: nothing, one length, or from and to. A dash alone is nothing printed. None of no length and
+ * none over `most` mm is taken, since the envelope could not be stored with it.
+ */
+export const readFigure = (text: string, unit: Unit, purpose: LengthPurpose, most: number): Result<Figure> => {
   const typed = text.trim();
   if (typed === '' || /^[-–—.]+$/.test(typed)) return good(null);
   const read = parseFigure(typed, plainUnit(unit, purpose));
   if (!read.ok) return read;
   const { low, high } = read.value;
+  if (low <= 0 || high > most) return bad('web.figure-outside', { most: { mm: most } });
   return good(low === high ? low : [low, high]);
 };

@@ -6,6 +6,9 @@ import type { Envelope } from './types.ts';
 /** How much of everything an envelope holds: more than any prints. What a chart is read into keeps to it too. */
 export const envelopeHolds = { sizes: 60, views: 26, rows: 300, line: 500 } as const;
 
+/** The longest figure of each chart, mm. Wider than any garment or cloth, so that only slips of the hand are refused. */
+export const longestFigure = { body: 10_000, finished: 20_000, cloth: 50_000 } as const;
+
 const name = z.string().min(1).max(200);
 const line = z.string().max(envelopeHolds.line);
 const words = z.string().max(20_000);
@@ -14,7 +17,7 @@ const sizeName = z.string().trim().min(1).max(30);
 const viewId = z.string().trim().min(1).max(60);
 const viewOrAll = viewId.nullable();
 
-/** mm. Wider than any garment or cloth, so that only slips of the hand are refused; doubts ask about the rest. */
+/** mm; doubts ask about what is let through and hardly can be so. */
 const length = (most: number) => z.number().positive().max(most);
 const figure = (most: number) => z.union([length(most), z.tuple([length(most), length(most)]), z.null()]);
 const figures = (most: number) => z.array(figure(most)).min(1).max(envelopeHolds.sizes);
@@ -43,9 +46,11 @@ export const envelopeSchema = z.strictObject({
   printedIn: z.enum(['inches', 'cm']),
   sizes: z.array(sizeName).min(1).max(envelopeHolds.sizes),
   views: z.array(z.strictObject({ id: viewId, name, about: words })).max(envelopeHolds.views),
-  body: z.array(z.strictObject({ measure: z.enum(measureIds), figures: figures(10_000) })).max(measureIds.length),
+  body: z
+    .array(z.strictObject({ measure: z.enum(measureIds), figures: figures(longestFigure.body) }))
+    .max(measureIds.length),
   finished: z
-    .array(z.strictObject({ of: finishedOf, label: line, view: viewOrAll, figures: figures(20_000) }))
+    .array(z.strictObject({ of: finishedOf, label: line, view: viewOrAll, figures: figures(longestFigure.finished) }))
     .max(envelopeHolds.rows),
   clothNeeded: z
     .array(
@@ -54,7 +59,7 @@ export const envelopeSchema = z.strictObject({
         layer: z.enum(['shell', 'lining', 'interfacing', 'contrast']),
         width: z.number().min(50).max(5000),
         nap: z.enum(['with', 'without', 'either']),
-        figures: figures(50_000),
+        figures: figures(longestFigure.cloth),
       }),
     )
     .max(envelopeHolds.rows),
