@@ -4,10 +4,8 @@ import {
   type Envelope,
   type FinishedOf,
   type FlatMeasure,
-  type FlatPiece,
   finishedFromFlat,
   finishedKinds,
-  flatMeasureGuide,
 } from '../../src/pattern/index.ts';
 import { bad, good } from '../../src/units/index.ts';
 import { envelopePageWords } from '../../src/words/index.ts';
@@ -17,6 +15,7 @@ import { Select } from '../parts/Select.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
 import { useEnvelope } from './envelope-context.ts';
 import { FlatGuideWords } from './FlatGuide.tsx';
+import { type Begun, begunIn, firstPieces, type Measuring, whole } from './flat-pieces.ts';
 import { usePasted } from './pasted.ts';
 import { finishedName, viewName } from './row-words.ts';
 import { ViewSelect } from './ViewSelect.tsx';
@@ -35,38 +34,6 @@ const withoutFlat = (envelope: Envelope, flat: FlatMeasure): Envelope => ({
   ...envelope,
   flat: envelope.flat.filter((one) => !sameMeasure(one, flat)),
 });
-
-/** A piece as far as it has been measured. */
-type Measuring = { readonly [Part in keyof FlatPiece]: FlatPiece[Part] | (Part extends 'name' ? never : null) };
-
-/** The pieces one would measure for it, by the usual construction, with the allowances the envelope states. */
-const firstPieces = (of: FinishedOf, envelope: Envelope): readonly Measuring[] => {
-  const { pieces } = flatMeasureGuide(of, envelope.kind);
-  const usual = pieces.map(({ name, times, leaveOut, tape }): Measuring => {
-    // On the fold the centre has none, so a half of the body shows one allowance; elsewhere there is one at each end.
-    const fold = times === 2 && tape[0][0] === 0;
-    const within = envelope.allowance === null ? null : envelope.allowance * (fold ? 1 : 2);
-    return { name, flat: null, allowances: leaveOut.includes('allowances') ? within : 0, takenOut: 0, times };
-  });
-  return usual.length > 0 ? usual : [{ name: '', flat: null, allowances: null, takenOut: 0, times: 1 }];
-};
-
-const whole = (pieces: readonly Measuring[]): readonly FlatPiece[] | null => {
-  const done = pieces.flatMap((piece) =>
-    piece.flat === null || piece.times === null
-      ? []
-      : [
-          {
-            ...piece,
-            flat: piece.flat,
-            times: piece.times,
-            allowances: piece.allowances ?? 0,
-            takenOut: piece.takenOut ?? 0,
-          },
-        ],
-  );
-  return done.length === pieces.length ? done : null;
-};
 
 interface PieceFieldsProps {
   readonly place: string;
@@ -131,29 +98,10 @@ const PieceFields = ({ place, number, piece, onChange, onRemove }: PieceFieldsPr
 };
 
 interface EditorProps {
-  readonly begun: {
-    readonly of: FinishedOf;
-    readonly view: string | null;
-    readonly size: string;
-    readonly pieces?: readonly Measuring[];
-    /** Taken up again from what was left unfinished: nothing she did just now, so the focus stays where it is. */
-    readonly left?: boolean;
-  };
+  readonly begun: Begun;
   readonly keepDraft: (draft: string) => void;
   readonly onClose: () => void;
 }
-
-/** What was left half measured, where it still belongs to this envelope. */
-const begunIn = (draft: string, envelope: Envelope): EditorProps['begun'] | null => {
-  if (draft === '') return null;
-  try {
-    const read = JSON.parse(draft) as EditorProps['begun'];
-    const known = finishedKinds.includes(read.of) && envelope.sizes.includes(read.size) && Array.isArray(read.pieces);
-    return known ? { ...read, left: true } : null;
-  } catch {
-    return null;
-  }
-};
 
 /** Measuring one finished measurement off the tissue, with the drawing of where the tape goes on the table. */
 const Editor = ({ begun, keepDraft, onClose }: EditorProps) => {
@@ -174,7 +122,7 @@ const Editor = ({ begun, keepDraft, onClose }: EditorProps) => {
   }, [of, setMeasuring]);
   // What is measured so far stays in this browser, so that leaving the page loses nothing of it.
   useEffect(() => keepDraft(JSON.stringify({ of, view, size, pieces })), [keepDraft, of, view, size, pieces]);
-  const done = whole(pieces);
+  const done = whole(pieces, (number) => say.words(words.piece, { number }));
   const sum = useMemo(() => (done ? finishedFromFlat({ pieces: done }) : null), [done]);
   const keep = () => {
     if (!done || !sum?.ok) return;
@@ -263,7 +211,7 @@ export const FlatMeasures = () => {
   const say = useSay();
   const { id, envelope, change } = useEnvelope();
   const [draft, keepDraft] = usePasted(`${id}/flat`);
-  const [begun, setBegun] = useState<EditorProps['begun'] | null>(() => begunIn(draft, envelope));
+  const [begun, setBegun] = useState<Begun | null>(() => begunIn(draft, envelope));
   const lacking = useMemo(() => lackingIn(envelope), [envelope]);
   const middle = envelope.sizes[Math.floor(envelope.sizes.length / 2)] ?? '';
   return (
