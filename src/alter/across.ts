@@ -79,12 +79,27 @@ const levelOf = (inner: InnerLine): number | null => {
 };
 
 /**
+ * Where something is sewn on, such as a pocket, drawn on both sides of a height: a place is not stretched, for what is
+ * sewn there is not, so it goes whole with the part on which more of it lies. An upright line is no place: it runs on.
+ */
+const placedAcross = (inner: InnerLine, y: number): 'upper' | 'lower' | null => {
+  const { minX, maxX, minY, maxY } = pathBounds(inner.path);
+  const across = minY < y - tolerance.walk && maxY > y + tolerance.walk;
+  if (inner.kind !== 'placement' || !across || maxX - minX <= tolerance.walk) return null;
+  return (minY + maxY) / 2 > y ? 'lower' : 'upper';
+};
+
+/**
  * Marks drawn on the very line of the cut: a lengthening line goes with the lower part, so that the same amount can be
- * taken out again where it was put in; levels stay with the upper part.
+ * taken out again where it was put in; levels stay with the upper part. And places that lie across it.
  */
 const marksOnCut = (piece: Piece, y: number, lower: number, upper: number) => ({
   lines: Object.fromEntries(
-    piece.lines.filter((inner) => onLevel(levelOf(inner) ?? Infinity, y)).map(({ id }) => [id, lower]),
+    piece.lines.flatMap((inner): readonly (readonly [string, number])[] => {
+      if (onLevel(levelOf(inner) ?? Infinity, y)) return [[inner.id, lower]];
+      const goesWith = placedAcross(inner, y);
+      return goesWith === null ? [] : [[inner.id, goesWith === 'lower' ? lower : upper]];
+    }),
   ),
   levels: Object.fromEntries(
     piece.levels

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { housePattern } from '../drafting/index.ts';
-import { tolerance } from '../geometry/index.ts';
+import { housePattern, housePatterns } from '../drafting/index.ts';
+import { pathBounds, pathLength, tolerance } from '../geometry/index.ts';
 import {
   dartsOf,
   edgeLength,
@@ -56,6 +56,32 @@ describe('lengthening and shortening', () => {
     const zip = outcomes[0]?.applied.changes.find(({ what }) => what === 'zip-length');
     expect(zip?.by).toBeCloseTo(amount, 6);
   });
+
+  it.each(['above-waist', 'below-waist', 'leg'])(
+    'moves the places of pockets whole: %s, for every pattern that has one',
+    (where) => {
+      const places = (garment: Garment) =>
+        garment.pieces.flatMap(({ id, lines }) =>
+          lines
+            .filter((inner) => inner.kind === 'placement' && /pocket/.test(inner.id))
+            .map((inner) => ({ of: `${id} ${inner.id}`, ...pathBounds(inner.path), length: pathLength(inner.path) })),
+        );
+      const sewn = housePatterns.flatMap((house) =>
+        house.views.map((view) => house.pattern({ view: view.id }).sizes[3]?.garment as Garment),
+      );
+      const moved = sewn.flatMap((garment) => {
+        const altered = applyAlterations(garment, step(where, 30));
+        if (altered.refusal) return [];
+        const after = places(altered.garment);
+        return places(garment).map((before, i) => {
+          expect(after[i]?.length, before.of).toBeCloseTo(before.length, 6);
+          return (after[i]?.minY ?? 0) - before.minY;
+        });
+      });
+      for (const by of moved) expect(Math.abs(by) < 1e-6 || Math.abs(by - 30) < 1e-6).toBe(true);
+      expect(moved.length).toBeGreaterThan(0);
+    },
+  );
 
   it('moves what lies below and leaves what lies above', () => {
     const { garment } = done(blouse, 'above-waist', 25);
