@@ -116,7 +116,7 @@ describe.skipIf(chromiumPath === null)('the house collection', () => {
       for (const address of ['/patterns', '/patterns/house:jacket', '/patterns/house:raincoat']) {
         await visited.page.goto(address);
         await visited.page.getByRole('heading', { level: 1 }).waitFor();
-      await visited.page.getByRole('region', { name: 'The table' }).getByRole('group').waitFor();
+        await visited.page.getByRole('region', { name: 'The table' }).getByRole('group').waitFor();
         expect(await barriers(visited.page), address).toEqual([]);
         expect(await smallWords(visited.page), address).toEqual([]);
         expect(await sideways(visited.page), address).toBeLessThanOrEqual(0);
