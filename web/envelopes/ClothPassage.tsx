@@ -11,6 +11,7 @@ import { DoubtsSaid } from './Doubts.tsx';
 import { sizesKnown, withClothRow } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
 import { FigureGrid } from './FigureGrid.tsx';
+import { checkClothWidth } from './figures.ts';
 import { OnTable } from './OnTable.tsx';
 import { PasteChart } from './PasteChart.tsx';
 import { sayClothRow } from './row-words.ts';
@@ -50,6 +51,7 @@ const RowFields = ({ place, row, onChange, quietView = false }: RowFieldsProps) 
           label={words.chart.width}
           place={`${id}/${place}/width`}
           mm={row.width}
+          check={checkClothWidth}
           onCommit={(width) => width !== null && onChange({ width })}
         />
       </div>

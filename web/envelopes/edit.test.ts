@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { rehearsalDress } from '../../demo/envelopes.ts';
 import { blankEnvelope, longestFigure, readEnvelope } from '../../src/pattern/index.ts';
 import { sizesKnown, withBodyRow, withFigure, withoutRow, withoutView, withSizes, withView } from './edit.ts';
-import { readFigure, writeFigure } from './figures.ts';
+import { checkClothWidth, readFigure, writeFigure } from './figures.ts';
 import { pastedCells } from './pasted-cells.ts';
 import { readSizes } from './sizes.ts';
 
@@ -127,4 +127,13 @@ describe('cells pasted into a chart', () => {
     expect(read.map(({ figure }) => figure)).toEqual([800, 810, 850]);
     expect([unread, outside]).toEqual([['ten'], ['88', '82', '86']]);
   });
+});
+
+it('the width of cloth is one it could be stored with', () => {
+  for (const mm of [0, 1.4, 6000]) expect(checkClothWidth(mm)).toMatchObject({ ok: false });
+  const [row] = rehearsalDress.clothNeeded;
+  for (const width of [50, 1150, 5000]) {
+    expect(checkClothWidth(width)).toEqual({ ok: true, value: width });
+    expect(readEnvelope({ ...rehearsalDress, clothNeeded: [{ ...row, width }] }).ok).toBe(true);
+  }
 });

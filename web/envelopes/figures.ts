@@ -1,4 +1,4 @@
-import type { Envelope, Figure } from '../../src/pattern/index.ts';
+import { clothWidths, type Envelope, type Figure } from '../../src/pattern/index.ts';
 import { bad, formatLength, good, parseFigure, type Result, type Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
 import type { LengthPurpose } from '../parts/length-words.ts';
@@ -33,3 +33,7 @@ export const readFigure = (text: string, unit: Unit, purpose: LengthPurpose, mos
   if (low <= 0 || high > most) return bad('web.figure-outside', { most: { mm: most } });
   return good(low === high ? low : [low, high]);
 };
+
+/** A width cloth could have; with another the envelope could not be stored. */
+export const checkClothWidth = (mm: number): Result<number> =>
+  mm >= clothWidths.least && mm <= clothWidths.most ? good(mm) : bad('cloth.convert-no-width');

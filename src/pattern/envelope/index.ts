@@ -8,5 +8,5 @@ export * from './flat-sum.ts';
 export { clothLayers, clothNaps, finishedKinds } from './names.ts';
 export { type AskedAnswer, newlyPlaced, placeAsked, withChart } from './place-asked.ts';
 export { readChart } from './read-chart.ts';
-export { longestFigure } from './schema.ts';
+export { clothWidths, longestFigure } from './schema.ts';
 export * from './types.ts';

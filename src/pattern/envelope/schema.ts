@@ -9,6 +9,9 @@ export const envelopeHolds = { sizes: 60, views: 26, rows: 300, line: 500 } as c
 /** The longest figure of each chart, mm. Wider than any garment or cloth, so that only slips of the hand are refused. */
 export const longestFigure = { body: 10_000, finished: 20_000, cloth: 50_000 } as const;
 
+/** Cloth narrower is ribbon, and no loom is wider, mm. */
+export const clothWidths = { least: 50, most: 5000 } as const;
+
 const name = z.string().min(1).max(200);
 const line = z.string().max(envelopeHolds.line);
 const words = z.string().max(20_000);
@@ -57,7 +60,7 @@ export const envelopeSchema = z.strictObject({
       z.strictObject({
         view: viewOrAll,
         layer: z.enum(['shell', 'lining', 'interfacing', 'contrast']),
-        width: z.number().min(50).max(5000),
+        width: z.number().min(clothWidths.least).max(clothWidths.most),
         nap: z.enum(['with', 'without', 'either']),
         figures: figures(longestFigure.cloth),
       }),
