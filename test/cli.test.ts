@@ -116,6 +116,9 @@ describe('the command line', () => {
       const [read] = (await easewright(['alter', file, '--size', '4', '--alterations', list, '--json']))
         .lines as readonly [{ seams: { lengthA: number }[] }];
       for (const [index, seam] of own.seams.entries()) expect(read.seams[index]?.lengthA).toBeCloseTo(seam.lengthA, 4);
+      const inFile = ['alter', file, '--size', '4', '--alterations', list];
+      expect((await refused([...inFile, '--view', 'long'])).code).toBe('cli.only-house');
+      expect((await refused([...inFile, '--cup', '50'])).code).toBe('cli.only-house');
     });
   });
 

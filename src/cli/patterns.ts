@@ -35,6 +35,8 @@ export const readNamedPattern = async (name: string, given: Arguments): Promise<
   if (!name.toLowerCase().endsWith('.json')) {
     return bad('cli.no-pattern', { pattern: name, patterns: housePatterns.map((pattern) => pattern.id).join(', ') });
   }
+  const asked = (['view', 'cup'] as const).find((option) => given.text(option) !== undefined);
+  if (asked !== undefined) return bad('cli.only-house', { option: asked, file: name });
   const text = await readTextFile(name);
   return text.ok ? readPatternText(text.value) : text;
 };

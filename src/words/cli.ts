@@ -21,6 +21,10 @@ export const cliProblems: ProblemCatalogue = {
     message: 'The option --{option} cannot be “{written}”.',
     remedy: 'It takes one of: {choices}.',
   },
+  'cli.only-house': {
+    message: 'The option --{option} is for house patterns; {file} holds one view in one cup.',
+    remedy: 'Leave the option out, or name a house pattern by its id.',
+  },
   'cli.file-missing': { message: 'There is no file {file}.', remedy: 'Check its name and where it lies.' },
   'cli.file-unreadable': {
     message: 'The file {file} cannot be read ({why}).',

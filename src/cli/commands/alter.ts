@@ -91,7 +91,8 @@ export const alterCommand = async (argv: readonly string[], terminal: Terminal):
     if (!name || size === undefined || alterations === undefined) {
       return refuse(
         terminal,
-        bad('cli.usage', { usage: 'alter PATTERN --size S --alterations FILE.json --json' }).problem,
+        bad('cli.usage', { usage: 'alter PATTERN --size S [--view VIEW] [--cup MM] --alterations FILE.json --json' })
+          .problem,
       );
     }
     return withValue(terminal, await readChosen(name, size, alterations, given), (chosen) => alter(chosen, terminal));

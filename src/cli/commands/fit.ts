@@ -22,7 +22,8 @@ const optionKinds = {
   cup: 'string',
 } as const;
 
-const usage = 'fit PATTERN (--bodies FILE.csv --survey women|men | --wearer NAME) [--cloth FILE.json] --json';
+const usage =
+  'fit PATTERN (--bodies FILE.csv --survey women|men|children | --wearer NAME) [--view VIEW] [--cup MM] [--cloth FILE.json] --json';
 
 const readCloth = async (file: string | undefined): Promise<Result<Cloth | undefined>> => {
   if (file === undefined) return good(undefined);

@@ -31,7 +31,8 @@ const optionKinds = {
   'one-way': 'flag',
 } as const;
 
-const usage = 'lay (FILE.json | PATTERN --size S --width LENGTH) [--seconds N] [--workers N] [--seed N] --json';
+const usage =
+  'lay (FILE.json | PATTERN --size S [--view VIEW] [--cup MM] --width LENGTH) [--seconds N] [--workers N] [--seed N] --json';
 
 /** Kept back of the time there is, for threads to end and the answer to be printed, seconds. */
 const keptBack = 0.3;

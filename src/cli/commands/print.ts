@@ -19,7 +19,8 @@ const optionKinds = {
   out: 'string',
 } as const;
 
-const usage = 'print PATTERN --size S [--alterations FILE.json] --paper a4|letter|a0|roll36 --out FILE.pdf';
+const usage =
+  'print PATTERN --size S [--view VIEW] [--cup MM] [--alterations FILE.json] --paper a4|letter|a0|roll36 --out FILE.pdf';
 
 const isPaper = (name: string): name is Paper => Object.hasOwn(paperSizes, name);
 
