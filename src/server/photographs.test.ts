@@ -75,6 +75,24 @@ test('a photograph comes in upright and without the place it was taken, and come
   expect((data[50 * 400 + 200] ?? 255) < 20 && (data[550 * 400 + 200] ?? 0) > 235).toBe(true);
 });
 
+test.each(['png', 'webp'] as const)('a %s loses what was written into it, too', async (form) => {
+  const server = await start();
+  const xmp = '<packet><place>Kvist harbour</place></packet>';
+  const taken = await sharp({ create: { width: 60, height: 40, channels: 3, background: '#7a8b99' } })
+    .withExif({ IFD0: { Make: 'Kvist' } })
+    .withXmp(xmp)
+    .toFormat(form)
+    .toBuffer();
+  const before = await sharp(taken).metadata();
+  expect([before.exif !== undefined, before.xmp !== undefined]).toEqual([true, true]);
+  const kept = await send(server, 'POST', '/api/photographs', taken, `image/${form}`);
+  expect(kept.json).toMatchObject({ mime: `image/${form}`, width: 60, height: 40 });
+  const { bytes } = await send(server, 'GET', `/api/photographs/${kept.json.id}`);
+  const after = await sharp(bytes).metadata();
+  expect([after.exif, after.xmp, after.comments]).toEqual([undefined, undefined, undefined]);
+  expect(bytes.includes('Kvist')).toBe(false);
+});
+
 test('a large one is kept no larger than it needs to be, in its own form', async () => {
   const server = await start();
   const large = await sharp({ create: { width: 3600, height: 1800, channels: 3, background: '#7a8b99' } })
