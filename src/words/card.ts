@@ -41,7 +41,8 @@ export const cardWords = {
   },
   columns: { measure: '', before: 'before', change: 'change', after: 'after' },
   facts: 'Size {size}',
-  factsView: 'Size {size}, view {view}',
+  /** A view is named as she calls it: View A, or Long sleeve. */
+  factsView: 'Size {size}, {view}',
   finishedRow: '{name}: {before} → {after} ({change})',
   finishedStays: '{name}: {before}, stays',
   finishedUnknown: '{name}: {change}; what it was is not known',

@@ -44,6 +44,13 @@ describe('a card for a full bust', () => {
       '4.0 cm more in all round the bust: 2.0 cm on each half of the front (2 halves). The back stays as it is.',
     );
   });
+  it('is of the pattern, its size and the view as she names it', () => {
+    const views = harbourBlouse.views.map((view) => ({ ...view, name: `View ${view.name}` }));
+    const named = cardOf(step('full-bust', { amount: 20 }), { envelope: { ...harbourBlouse, views } });
+    expect(sayCard(named, 'cm').of).toBe(
+      `${harbourBlouse.name}, ${harbourBlouse.house} ${harbourBlouse.number}. Size 14, View A`,
+    );
+  });
   it('is drawn by the alteration itself on the house blouse for the chart’s own body', () => {
     const picture = card.picture;
     if (!picture) throw new Error('not drawn');
