@@ -6,7 +6,7 @@ import type { JacketDraft } from './jacket-fit.ts';
 import { lengthened, liningEdges, waistNotch } from './jacket-lining.ts';
 import { notchDown } from './jacket-marks.ts';
 import { upright } from './jacket-panels.ts';
-import { notchFromPitch } from './jacket-side-panels.ts';
+import { notchFromPitch, sleeveSeamNotch } from './jacket-side-panels.ts';
 import { closeRuns, edgeRun, landmark, lining, straightRun } from './pieces.ts';
 import { fallAt, shortened } from './princess.ts';
 import { type Side, sideAt } from './side-seam.ts';
@@ -74,6 +74,7 @@ const liningSideNotches = (draft: JacketDraft, which: 'front' | 'back') => {
       'down',
       which === 'front' ? 1 : 2,
     ),
+    sleeveSeamNotch,
     notchDown('waist-side', 'side', side, pathLength(side.slice(0, 3)), 'down'),
   ];
 };

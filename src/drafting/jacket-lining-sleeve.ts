@@ -14,6 +14,7 @@ import type { JacketDraft } from './jacket-fit.ts';
 import { liningUnderarms } from './jacket-lining-sides.ts';
 import { jacketAllowances, notchDown } from './jacket-marks.ts';
 import { notchFromPitch } from './jacket-side-panels.ts';
+import { underarmNotch } from './jacket-sleeve-pieces.ts';
 import { allowances, closeRuns, edge, edgeRun, lengthenLine, level, lining, straightRun } from './pieces.ts';
 import { solveBetween } from './solve.ts';
 import { partAt, type SleevePart, type TwoPieceSleeve } from './two-piece-sleeve.ts';
@@ -126,7 +127,7 @@ export const liningUnderSleeve = (draft: JacketDraft): Piece => {
     id: 'lining-under-sleeve',
     name: 'Under sleeve lining',
     role: 'under-sleeve',
-    notches: elbows(sleeve.under),
+    notches: [underarmNotch, ...elbows(sleeve.under)],
     grain: grainOf(sleeve.under, sleeve.armLevel, sleeve.hemLevel),
   };
 };

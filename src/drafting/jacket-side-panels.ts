@@ -1,5 +1,5 @@
 import { type Path, type Point, pathEnd, pathLength, pathPointAtLength, reversePath } from '../geometry/index.ts';
-import type { Piece } from '../pattern/index.ts';
+import type { Notch, Piece } from '../pattern/index.ts';
 import { splitArmhole } from './jacket-armhole.ts';
 import type { SidePanel } from './jacket-body.ts';
 import type { JacketDraft } from './jacket-fit.ts';
@@ -53,11 +53,15 @@ const sidePanel = (
 /** Distance up the armhole from the sleeve's seam to the notch the sleeve's cap has too: below it the cap is set in flat. */
 export const notchFromPitch = (upper: Path): number => 0.3 * pathLength(upper);
 
+/** Where the sleeve's seam meets the armhole, which runs on there without a corner. */
+export const sleeveSeamNotch: Notch = { id: 'sleeve-seam', edge: 'armhole', at: 1, strokes: 1 };
+
 const sideNotches = (panel: SidePanel, underCap: Path, id: string, strokes: 1 | 2) => {
   const { upper } = splitArmhole(panel.armhole, underCap);
   const side = panel.side;
   return [
     notchDown(id, 'armhole', upper, pathLength(upper) - notchFromPitch(upper), 'down', strokes),
+    sleeveSeamNotch,
     notchDown('waist', 'side', side, lengthTo(side, 2), 'down'),
     notchDown('hip', 'side', side, lengthTo(side, 3), 'down'),
   ];

@@ -1,5 +1,5 @@
 import { type Path, pathEnd, pathLength, pathStart, reversePath } from '../geometry/index.ts';
-import type { Piece } from '../pattern/index.ts';
+import type { Notch, Piece } from '../pattern/index.ts';
 import { splitArmhole } from './jacket-armhole.ts';
 import type { JacketDraft } from './jacket-fit.ts';
 import { jacketAllowances, notchDown } from './jacket-marks.ts';
@@ -72,14 +72,19 @@ export const topSleevePiece = ({ sleeve, body }: JacketDraft): Piece => {
   };
 };
 
+/** The under sleeve's mark for the side seam, at the lowest of its cap. */
+export const underarmNotch: Notch = { id: 'underarm', edge: 'cap-front', at: 1, strokes: 1 };
+
 /** The under sleeve, its front to the left as it lies under the top sleeve. */
 export const underSleevePiece = ({ sleeve }: JacketDraft): Piece => {
   const { under } = sleeve;
+  const shared = sleevePart(sleeve, under);
   return {
-    ...sleevePart(sleeve, under),
+    ...shared,
     id: 'under-sleeve',
     name: 'Under sleeve',
     role: 'under-sleeve',
+    notches: [underarmNotch, ...shared.notches],
     landmarks: [
       landmark('pitch-front', pathStart(under.capFront)),
       landmark('underarm', pathEnd(under.capFront)),

@@ -19,6 +19,7 @@ import { womenChart } from './chart-women.ts';
 import { jacket } from './jacket.ts';
 import { landmarkIn, runOf } from './shape-garment.ts';
 import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { unmarkedJoins } from './testing/marked-joins.ts';
 import { bent, changedPiece } from './testing/spoiled.ts';
 
 const middle = womenChart[4]?.body as Required<Measures>;
@@ -90,6 +91,12 @@ describe('the jacket', () => {
     expect((ease['armhole-front'] ?? 0) + (ease['armhole-back'] ?? 0)).toBeCloseTo(37, 4);
     expect(ease['underarm-front']).toBeCloseTo(0, 4);
     expect(ease['underarm-back']).toBeCloseTo(0, 4);
+  });
+
+  it('marks where the sleeve’s seams and the side seam meet its armholes, on cloth and lining', () => {
+    for (const view of ['collar', 'collarless']) expect(unmarkedJoins(drafted(middle, view))).toEqual([]);
+    const unmarked = changedPiece(drafted(middle), 'under-sleeve', (piece) => ({ ...piece, notches: [] }));
+    expect(unmarkedJoins(unmarked)).toEqual(['under-sleeve: cap-front|cap-back']);
   });
 
   it('turns the top collar over the under collar, both alike at the neck', () => {
