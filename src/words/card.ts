@@ -282,6 +282,8 @@ export const cardWords = {
     'card.cloth-more':
       'An estimate from what is put in; a layout with your own pieces says it exactly. Buy the larger.',
     'card.cloth-same': 'No more than is printed, by this estimate; what a smaller piece saves shows only in a layout.',
+    'card.cloth-not-drawn':
+      'How much more it takes is not reckoned, because not all of it could be drawn: lay the altered pieces out before you buy.',
     'card.cloth-unknown': 'The envelope’s cloth chart is not entered: lay the altered pieces out before you buy.',
   },
 } as const;

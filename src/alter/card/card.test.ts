@@ -196,6 +196,13 @@ describe('a card for a full upper arm', () => {
     expect(cardOf(step('full-upper-arm', { amount: most.mm })).picture).not.toBeNull();
     expect(cardOf(step('full-upper-arm', { amount: most.mm + 1 })).picture).toBeNull();
   });
+  it('promises no cloth for what could not be drawn, nor after it', () => {
+    const much = step('full-upper-arm', { amount: 60 });
+    expect(cardOf(much).clothSaid.code).toBe('card.cloth-not-drawn');
+    const shorter = step('lengthen-shorten', { where: 'sleeve', amount: -25 });
+    expect(cardOf(shorter).clothSaid.code).toBe('card.cloth-same');
+    expect(cardOf(shorter, { earlier: [much] }).clothSaid.code).toBe('card.cloth-not-drawn');
+  });
 });
 
 describe('a card for a sway back', () => {

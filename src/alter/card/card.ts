@@ -67,7 +67,15 @@ export const alterationCard = (request: CardRequest): Result<Card> => {
       before.map((one) => one.changes),
     ),
     cloth,
-    clothSaid: say(cloth.length === 0 ? 'card.cloth-unknown' : more > 0 ? 'card.cloth-more' : 'card.cloth-same'),
+    clothSaid: say(
+      cloth.length === 0
+        ? 'card.cloth-unknown'
+        : [parts, ...before].some(({ picture }) => picture === null)
+          ? 'card.cloth-not-drawn'
+          : more > 0
+            ? 'card.cloth-more'
+            : 'card.cloth-same',
+    ),
   });
 };
 
