@@ -279,7 +279,8 @@ export const chartWords = {
     ],
     waistToHip: ['waist to hip', 'waist to hips', 'waist-to-hip', 'hip depth', 'waist to hip depth'],
     neckBaseGirth: ['neck', 'neck base', 'base of neck', 'collar', 'neckline'],
-    shoulderLength: ['shoulder', 'shoulder length', 'shoulder seam', 'shoulder width', 'single shoulder'],
+    // A shoulder width may be of one shoulder or from point to point: it is asked about.
+    shoulderLength: ['shoulder', 'shoulder length', 'shoulder seam', 'single shoulder'],
     shoulderDrop: ['shoulder drop', 'shoulder slope'],
     acrossBack: ['across back', 'back width', 'width across back', 'cross back'],
     acrossFront: ['across front', 'across chest', 'front width', 'chest width', 'cross front'],
@@ -418,7 +419,7 @@ export const chartWords = {
     ],
     'sleeve-length': ['sleeve length', 'sleeve', 'length of sleeve', 'arm length'],
     'inside-leg': ['inside leg', 'inseam', 'inside leg length', 'inner leg', 'inside leg seam'],
-    shoulder: ['shoulder', 'shoulder length', 'shoulder seam', 'shoulder width'],
+    shoulder: ['shoulder', 'shoulder length', 'shoulder seam'],
     'across-back': ['across back', 'back width', 'width across back', 'cross back'],
     other: [],
   },

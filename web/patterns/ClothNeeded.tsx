@@ -55,7 +55,7 @@ const LayerTable = ({ layer, rows }: { layer: (typeof layers)[number]; rows: rea
 export const ClothNeeded = ({ pattern, size }: { pattern: Pattern; size: Size }) => {
   const say = useSay();
   const { table, start, stop } = useClothTable(pattern, size);
-  const broken = problemWords['web.silent'];
+  const broken = problemWords['web.worker-broken'];
   return (
     <>
       <p className="hint">{say.words(words.clothAbout, { size: size.id })}</p>

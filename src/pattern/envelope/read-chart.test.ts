@@ -348,6 +348,11 @@ describe('cloth needed', () => {
     );
   });
 
+  it.each(['body', 'finished'] as const)('asks whether a shoulder width of a %s chart is of one shoulder', (kind) => {
+    const chart = read('Size\t8\t10\nShoulder width\t38\t39', { kind, printedIn: 'cm' });
+    expect(chart.asked.map(({ label }) => label)).toEqual(['Shoulder width']);
+  });
+
   it('asks about a row without a width', () => {
     const chart = read('Size\t8\t10\n115 cm\t2.1\t2.2\nElastic\t0.7 m\t0.8 m', metric);
     expect(chart.asked).toEqual([
