@@ -69,6 +69,15 @@ const pointsAlong = (path: Path, every: number): readonly Point[] => {
 const fine = (mm: number, unit: Unit, locale: string): string =>
   formatLength(Math.abs(mm), unit, { purpose: 'fine', locale });
 
+/** How what one side has more is taken in, in words. */
+const takenIn = {
+  plain: drawWords.meetsEased,
+  eased: drawWords.meetsEased,
+  stretched: drawWords.meetsEased,
+  gathered: drawWords.meetsGathered,
+  pleated: drawWords.meetsPleated,
+} as const;
+
 /** `meets, with 1.8 cm eased in`, `does not meet: 4.0 mm too long`. */
 export const sayWalk = (walk: SeamWalk, unit: Unit, locale = 'en'): string => {
   const say = (template: string, amount: string) => fill(template, { amount }, unit, locale);
@@ -77,5 +86,5 @@ export const sayWalk = (walk: SeamWalk, unit: Unit, locale = 'en'): string => {
   const amount = formatLength(Math.abs(walk.difference), unit, { purpose: 'amount', locale });
   if (walk.seam.how === 'plain' || isWrittenAsNothing(amount)) return drawWords.meets;
   if (walk.difference < 0) return say(drawWords.meetsStretched, amount);
-  return say(walk.seam.how === 'gathered' ? drawWords.meetsGathered : drawWords.meetsEased, amount);
+  return say(takenIn[walk.seam.how], amount);
 };

@@ -48,6 +48,7 @@ export const drawWords = {
   meets: 'meets',
   meetsEased: 'meets, with {amount} eased in',
   meetsGathered: 'meets, with {amount} gathered in',
+  meetsPleated: 'meets, with {amount} folded into pleats',
   meetsStretched: 'meets, stretched by {amount}',
   tooLong: 'does not meet: {amount} too long',
   tooShort: 'does not meet: {amount} too short',

@@ -12,9 +12,12 @@ const printed = (value: ProblemValue, unit: Unit, locale: string): string => {
   return formatLength(value.mm, unit, { locale, purpose });
 };
 
+/** A length that stands in a sentence itself, as `{70 mm}`. */
+const lengthInWords = /\{([0-9]+(?:\.[0-9]+)?) mm\}/g;
+
 /**
- * Puts values in the place of their `{name}`s. A name without a value is left standing, so that a
- * missing one is seen and not read over.
+ * Puts values in the place of their `{name}`s, and lengths that stand there as `{70 mm}` in the reader's unit. A name
+ * without a value is left standing, so that a missing one is seen and not read over.
  */
 export const fill = (
   template: string,
@@ -22,7 +25,9 @@ export const fill = (
   unit: Unit,
   locale = 'en',
 ): string =>
-  template.replace(/\{([A-Za-z0-9]+)\}/g, (standing, name: string) => {
-    const value = values[name];
-    return value === undefined ? standing : printed(value, unit, locale);
-  });
+  template
+    .replace(/\{([A-Za-z0-9]+)\}/g, (standing, name: string) => {
+      const value = values[name];
+      return value === undefined ? standing : printed(value, unit, locale);
+    })
+    .replace(lengthInWords, (_standing, mm: string) => printed({ mm: Number(mm) }, unit, locale));

@@ -3,7 +3,7 @@ import type { HousePattern } from '../../src/drafting/index.ts';
 import { sayCut, sayNotion } from '../../src/draw/index.ts';
 import { finishedGirths, notionsOf, type Pattern } from '../../src/pattern/index.ts';
 import { formatLength, formatPercent } from '../../src/units/index.ts';
-import { webHouseWords } from '../../src/words/index.ts';
+import { fill, webHouseWords } from '../../src/words/index.ts';
 import type { SizedAnswer } from './cloth-tables.ts';
 
 /** A page of docs/patterns as Markdown, every figure of it computed. */
@@ -84,7 +84,7 @@ export const patternPage = (house: HousePattern, tables: (view: string) => reado
     const pattern = house.pattern({ view: id });
     const work = house
       .work(id)
-      .map(({ do: doing, text }, index) => `${index + 1}. **${webHouseWords.doing[doing]}.** ${text}`);
+      .map(({ do: doing, text }, index) => `${index + 1}. **${webHouseWords.doing[doing]}.** ${fill(text, {}, 'cm')}`);
     return [
       `## ${name}`,
       about,

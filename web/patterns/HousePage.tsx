@@ -145,18 +145,21 @@ export const Figures = ({ pattern, size }: { pattern: Pattern; size: Size }) => 
   </>
 );
 
-const OrderOfWork = ({ house, view }: { house: HousePattern; view: string | undefined }) => (
-  <section className="passage" aria-labelledby="work">
-    <h2 id="work">{webHouseWords.work}</h2>
-    <ol className="work">
-      {house.work(view).map(({ do: doing, text }) => (
-        <li key={text} className={`work-${doing}`}>
-          <strong>{webHouseWords.doing[doing]}.</strong> {text}
-        </li>
-      ))}
-    </ol>
-  </section>
-);
+const OrderOfWork = ({ house, view }: { house: HousePattern; view: string | undefined }) => {
+  const say = useSay();
+  return (
+    <section className="passage" aria-labelledby="work">
+      <h2 id="work">{webHouseWords.work}</h2>
+      <ol className="work">
+        {house.work(view).map(({ do: doing, text }) => (
+          <li key={text} className={`work-${doing}`}>
+            <strong>{webHouseWords.doing[doing]}.</strong> {say.words(text, {})}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+};
 
 interface HousePageProps {
   readonly id: string;

@@ -36,7 +36,7 @@ export const raincoatWords = {
   work: [
     {
       do: 'prepare',
-      text: 'Try needle, stitch (3 mm or longer) and iron on a scrap: coated cloth keeps every needle hole and may melt. Clips within the allowances instead of pins. Transfer notches, pocket lines and elastic notches with chalk or thread, not a wheel.',
+      text: 'Try needle, stitch ({3 mm} or longer) and iron on a scrap: coated cloth keeps every needle hole and may melt. Clips within the allowances instead of pins. Transfer notches, pocket lines and elastic notches with chalk or thread, not a wheel.',
     },
     {
       do: 'prepare',
@@ -102,11 +102,11 @@ export const raincoatWords = {
     },
     {
       do: 'finish',
-      text: 'Turn the sleeve hems back to the inside in full, 70 mm deep, and catch them with one row of long stitches: let down, they give two sizes more. Hem the coat level.',
+      text: 'Turn the sleeve hems back to the inside in full, {70 mm} deep, and catch them with one row of long stitches: let down, they give two sizes more. Hem the coat level.',
     },
     {
       do: 'finish',
-      text: 'Hem the lining 15 mm shorter than the coat. Turn its sleeves’ hems in as deep as the coat’s, so that they let down with them, and catch them to the turned-up hems.',
+      text: 'Hem the lining {15 mm} shorter than the coat. Turn its sleeves’ hems in as deep as the coat’s, so that they let down with them, and catch them to the turned-up hems.',
       views: lined,
     },
     {

@@ -54,7 +54,7 @@ export const shirtDressWords = {
       do: 'sew',
       text: 'Lay the back between both yokes and stitch; then the fronts to the outer yoke, and the inner yoke’s front edge over their seam.',
     },
-    { do: 'press', text: 'Press both yokes up and topstitch 2 mm from their seams.' },
+    { do: 'press', text: 'Press both yokes up and topstitch {2 mm} from their seams.' },
     {
       do: 'sew',
       text: 'Cut the slits and bind them with the strips. Lay the pleats towards the slit and tack them.',
@@ -99,7 +99,7 @@ export const shirtDressWords = {
       do: 'try-on',
       text: 'Try on with the fronts pinned centre to centre. Settle the hem: level from the floor, the same all round.',
     },
-    { do: 'finish', text: 'Hem the skirt before the stands are sewn on: turn 10, then 20, and stitch.' },
+    { do: 'finish', text: 'Hem the skirt before the stands are sewn on: turn {10 mm}, then {20 mm}, and stitch.' },
     {
       do: 'sew',
       text: 'Sew the stands to the front edges from hem to neck, fold them, close their lower ends right sides together, and stitch the inner edge over the seam.',

@@ -23,6 +23,11 @@ export const skirtWords = {
       text: 'Cut the lining in viscose twill or taffeta. Transfer dart points, notches, the zip’s end and the tucks of the lining. Fuse interfacing to the whole waistband. Neaten sides and centre back of the cloth.',
     },
     {
+      do: 'prepare',
+      text: 'Fuse a strip of interfacing along the front’s pocket mouths, that they do not stretch.',
+      views: ['pockets'],
+    },
+    {
       do: 'sew',
       text: 'Stitch the darts from the waist to the point, the last stitches along the fold; knot the ends.',
     },
@@ -34,11 +39,12 @@ export const skirtWords = {
     },
     {
       do: 'sew',
-      text: 'Stitch the concealed zip to the centre back down to its notch, then the seam below it. Join the sides.',
+      text: 'Stitch the concealed zip to the centre back down to its notch, then the seam below it.',
     },
+    { do: 'sew', text: 'Join the sides.', views: ['knee', 'midi'] },
     {
       do: 'sew',
-      text: 'Sew the sides of this view from the waist to the upper mark and on from the lower one; then the bags round to one another, and baste them to the front’s waist.',
+      text: 'Bags laid out, sew the sides from the waist to the upper mark of the mouth, and from the mouth’s end to the hem; then the bags round to one another. Fold them to the front and baste them to its waist.',
       views: ['pockets'],
     },
     { do: 'press', text: 'Press the seams open, over the hip on the pad, so that the curve is kept.' },

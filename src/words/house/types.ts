@@ -1,6 +1,7 @@
 /** One step of the order of work, and what kind of work it is: pressing and trying on have their own moments. */
 export interface WorkStep {
   readonly do: 'prepare' | 'sew' | 'press' | 'try-on' | 'finish';
+  /** Lengths in it stand as `{70 mm}` and are filled in the reader's unit. */
   readonly text: string;
   /** Views it belongs to; every view when left out. */
   readonly views?: readonly string[];
