@@ -1,7 +1,9 @@
 import { useCallback, useLayoutEffect, useRef, useState } from 'react';
+import type { Bounds } from '../../../src/geometry/index.ts';
 import { type Laid, sheetBounds } from './laid.ts';
 import { ruleBreadth } from './Rule.tsx';
-import { fitView, resized, type Screen, type View } from './view.ts';
+import { useHeld } from './useHeld.ts';
+import { fitView, outgrown, resized, type Screen, type View } from './view.ts';
 
 /** Free px on every side of a drawing; at the top and left the rule lies besides. */
 const insetsFor = (screen: Screen) => {
@@ -9,37 +11,46 @@ const insetsFor = (screen: Screen) => {
   return { left: margin + ruleBreadth, top: margin + ruleBreadth, right: margin, bottom: margin };
 };
 
-/** The view of what is laid: fitted when the subject changes or when asked, and otherwise left where her hand put it. */
+/** What the view was last fitted to, and whether her hand moved it since. */
+interface Fitted {
+  readonly subject: string;
+  readonly bounds: Bounds;
+  readonly screen: Screen;
+  readonly moved: boolean;
+}
+
+/**
+ * The view of what is laid: fitted when the subject changes, when its drawing outgrows it, or when asked, and otherwise
+ * left where her hand put it. While she drags, a drawing that grows keeps its scale and is fitted once she lets go.
+ */
 export const useView = (laid: Laid | null, screen: Screen | null) => {
   const [view, setView] = useState<View | null>(null);
-  const state = useRef<{ subject: string | null; screen: Screen | null; moved: boolean }>({
-    subject: null,
-    screen: null,
-    moved: false,
-  });
+  const fitted = useRef<Fitted | null>(null);
+  const held = useHeld();
 
   const showAll = useCallback(() => {
     if (!laid || !screen || screen.width === 0 || screen.height === 0) return;
-    state.current = { subject: laid.subject, screen, moved: false };
-    setView(fitView(sheetBounds(laid), screen, insetsFor(screen)));
+    const bounds = sheetBounds(laid);
+    fitted.current = { subject: laid.subject, bounds, screen, moved: false };
+    setView(fitView(bounds, screen, insetsFor(screen)));
   }, [laid, screen]);
 
   useLayoutEffect(() => {
     if (!laid || !screen || screen.width === 0 || screen.height === 0) return;
-    const before = state.current;
-    if (before.subject !== laid.subject || before.screen === null) showAll();
+    const before = fitted.current;
+    if (before?.subject !== laid.subject) showAll();
+    else if (!held && outgrown(before.bounds, sheetBounds(laid))) showAll();
     else if (before.screen !== screen) {
       if (!before.moved) showAll();
       else {
-        const old = before.screen;
-        state.current = { ...before, screen };
-        setView((now) => (now ? resized(now, old, screen) : now));
+        fitted.current = { ...before, screen };
+        setView((now) => (now ? resized(now, before.screen, screen) : now));
       }
     }
-  }, [laid, screen, showAll]);
+  }, [laid, screen, showAll, held]);
 
   const move = useCallback((change: (view: View) => View) => {
-    state.current.moved = true;
+    if (fitted.current) fitted.current = { ...fitted.current, moved: true };
     setView((now) => (now ? change(now) : now));
   }, []);
 

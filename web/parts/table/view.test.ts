@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hasRoom, rule } from './ticks.ts';
-import { fitView, panBy, pinch, resized, toScreen, toTable, type View, zoomAt } from './view.ts';
+import { fitView, outgrown, panBy, pinch, resized, toScreen, toTable, type View, zoomAt } from './view.ts';
 
 const view: View = { scale: 0.8, left: -120, top: 40 };
 const near = (a: { x: number; y: number }, b: { x: number; y: number }) => Math.hypot(a.x - b.x, a.y - b.y) < 1e-6;
@@ -55,6 +55,19 @@ describe('the view of the table', () => {
     const after = { width: 800, height: 500 };
     const middle = toTable(view, { x: 200, y: 150 });
     expect(near(toTable(resized(view, before, after), { x: 400, y: 250 }), middle)).toBe(true);
+  });
+});
+
+describe('a drawing that changed', () => {
+  const before = { minX: 0, minY: 0, maxX: 200, maxY: 100 };
+  it('keeps its view while it stays about as large and where it was', () => {
+    expect(outgrown(before, before)).toBe(false);
+    expect(outgrown(before, { minX: -15, minY: 0, maxX: 215, maxY: 108 })).toBe(false);
+  });
+  it('has outgrown its view when it grew, shrank or went elsewhere by more than a tenth', () => {
+    expect(outgrown(before, { ...before, maxX: 225 })).toBe(true);
+    expect(outgrown(before, { ...before, maxY: 85 })).toBe(true);
+    expect(outgrown(before, { minX: 30, minY: 0, maxX: 230, maxY: 100 })).toBe(true);
   });
 });
 

@@ -56,6 +56,18 @@ export const fitView = (bounds: Bounds, screen: Screen, insets: Insets): View =>
   };
 };
 
+/** By how much of itself a drawing may grow, shrink or wander before it is another size of drawing. */
+const mostChange = 0.1;
+
+/** Whether a drawing has become so much larger, smaller or displaced that a view fitted to `before` no longer suits `now`. */
+export const outgrown = (before: Bounds, now: Bounds): boolean => {
+  const wide = Math.max(before.maxX - before.minX, 1);
+  const high = Math.max(before.maxY - before.minY, 1);
+  const across = Math.max(Math.abs(now.minX - before.minX), Math.abs(now.maxX - before.maxX));
+  const down = Math.max(Math.abs(now.minY - before.minY), Math.abs(now.maxY - before.maxY));
+  return across > wide * mostChange || down > high * mostChange;
+};
+
 /** Zooms by `factor`, keeping what lies under the screen point `at` where it is. */
 export const zoomAt = (view: View, factor: number, at: Point): View => {
   const scale = within(view.scale * factor, leastScale, mostScale);
