@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { alterationCatalogue } from '../../src/alter/index.ts';
+import { alterationCatalogue, suits } from '../../src/alter/index.ts';
 import { createDrawingCache } from '../../src/draw/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
@@ -40,10 +40,13 @@ const useBeforeAfter = (shown: ShownPieces) => {
 export const AlterationsPassage = () => {
   const say = useSay();
   const { make, size, altered, change, fit } = useMake();
-  const [chosen, setChosen] = useState(alterationCatalogue[0]?.id ?? '');
+  // Only what can be done to these pieces is offered: a front without a dart takes no bust alteration.
+  const offered = useMemo(() => alterationCatalogue.filter((one) => suits(one, size.garment)), [size.garment]);
+  const [picked, setChosen] = useState('');
+  const chosen = offered.some(({ id }) => id === picked) ? picked : (offered[0]?.id ?? '');
   const [shown, setShown] = useState<ShownPieces>('changed');
   useBeforeAfter(shown);
-  const alteration = alterationCatalogue.find((one) => one.id === chosen);
+  const alteration = offered.find((one) => one.id === chosen);
   const list = useRef<HTMLOListElement>(null);
   const [added, setAdded] = useState('');
   /** How long the list was when an alteration was asked for; its amount takes the focus once it stands there. */
@@ -91,7 +94,7 @@ export const AlterationsPassage = () => {
           label={words.add}
           hint={alterationAbout(chosen)}
           value={chosen}
-          options={alterationCatalogue.map(({ id }) => ({ value: id, label: alterationName(id) }))}
+          options={offered.map(({ id }) => ({ value: id, label: alterationName(id) }))}
           onChange={setChosen}
         />
         <button type="button" className="verb" disabled={!alteration} onClick={addChosen}>

@@ -1,4 +1,4 @@
-import { type Alteration, alterationCatalogue, applyAlterations } from '../../alter/index.ts';
+import { type Alteration, alterationCatalogue, applyAlterations, suits } from '../../alter/index.ts';
 import { housePatterns } from '../../drafting/index.ts';
 import { printedPiece, printedSeams } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
@@ -15,21 +15,9 @@ const patternsFor = (alteration: Alteration): readonly string[] =>
     .filter((pattern) => {
       const middle = pattern.chart[Math.floor(pattern.chart.length / 2)];
       const garment = middle ? pattern.draft(middle.body) : null;
-      return (
-        garment?.ok === true && usualParams(alteration).some((params) => alteration.apply(garment.value, params).ok)
-      );
+      return garment?.ok === true && suits(alteration, garment.value);
     })
     .map((pattern) => pattern.id);
-
-/** The usual parameters, one set for every place there is a choice of. */
-const usualParams = (alteration: Alteration): readonly Record<string, number | string>[] => {
-  let sets: Record<string, number | string>[] = [{}];
-  for (const [name, param] of Object.entries(alteration.params)) {
-    const values = param.unit === 'choice' ? param.choices : [param.usual[1]];
-    sets = sets.flatMap((set) => values.map((value) => ({ ...set, [name]: value })));
-  }
-  return sets;
-};
 
 /** `easewright alteration catalogue`. */
 export const alterationCommand = async (argv: readonly string[], terminal: Terminal): Promise<ExitCode> =>
