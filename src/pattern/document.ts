@@ -282,9 +282,19 @@ export const readPattern = (json: unknown): Result<Pattern> => {
   for (const size of sizes) {
     const [first] = validateGarment(size.garment);
     if (first) return { ok: false, problem: { ...first, values: { ...first.values, size: size.id } } };
+    const lost = lostNotion(size.garment, parsed.data.notions);
+    if (lost) return bad('pattern.notion-missing', { piece: lost.piece, edge: lost.edge, size: size.id });
   }
   const { draftedCup, sizes: _documents, ...rest } = parsed.data;
   return good({ ...rest, ...(draftedCup === undefined ? {} : { draftedCup }), sizes });
+};
+
+/** The first notion that follows an edge the pieces do not have. */
+const lostNotion = ({ pieces }: Garment, notions: PatternDocument['notions']) => {
+  const followed = notions.flatMap((rule) => (typeof rule === 'string' ? [] : (rule.along ?? [])));
+  return followed.find(
+    ({ piece, edge }) => !pieces.some(({ id, edges }) => id === piece && edges.some((one) => one.id === edge)),
+  );
 };
 
 const readSize = (document: PatternDocument['sizes'][number]): Size => ({

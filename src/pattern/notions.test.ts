@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blouse } from '../drafting/index.ts';
 import { sayNotion } from '../draw/index.ts';
 import type { Garment } from './index.ts';
-import { edgeLength, notionsOf, pieceOf } from './index.ts';
+import { edgeLength, notionsOf, pieceOf, readPattern, writePattern } from './index.ts';
 
 const garment = blouse.pattern().sizes[4]?.garment as Garment;
 
@@ -26,6 +26,20 @@ describe('notions', () => {
     const front = edgeLength(pieceOf(garment, 'front'), 'centre-front');
     expect(buttons?.count).toBe(Math.ceil(front / 85) + 1);
     expect(notionsOf(garment, rules)[0]?.length).toBeUndefined();
+    const studs = { what: 'press-stud', around: 'waistGirth', every: 60, count: 2 } as const;
+    expect(notionsOf(garment, [studs], { waistGirth: 600 })).toEqual([{ what: 'press-stud', count: 13 }]);
+    expect(notionsOf(garment, [studs])).toEqual([{ what: 'press-stud', count: 2 }]);
+  });
+  it.each([
+    ['piece', { piece: 'tail', edge: 'centre-back', times: 1 }],
+    ['edge', { piece: 'back', edge: 'tail', times: 1 }],
+  ])('that follow a %s which is not there are refused at the door', (_, along) => {
+    const document = writePattern(blouse.pattern()) as object;
+    expect(readPattern(document).ok).toBe(true);
+    expect(readPattern({ ...document, notions: [{ what: 'zip', along: [along] }] })).toMatchObject({
+      ok: false,
+      problem: { code: 'pattern.notion-missing', values: { piece: along.piece, edge: along.edge } },
+    });
   });
   it('are said in either unit, one and several', () => {
     expect(sayNotion({ what: 'concealed-zip', count: 1, length: 560 }, 'cm')).toMatch(/^concealed zip, 56.0\scm$/);

@@ -38,7 +38,7 @@ export const notionsOf = (garment: Garment, rules: readonly NotionRule[], body: 
     const known = (along.length > 0 || around !== undefined || plus > 0) && Number.isFinite(run);
     const length = known ? Math.ceil((run * share + plus) / step - 1e-9) * step : undefined;
     const sized = size === undefined ? {} : { size };
-    if (every !== undefined)
+    if (every !== undefined && Number.isFinite(run))
       return { what, count: Math.ceil((run * share) / every - 1e-9) + 1 + (rule.count ?? 0), ...sized };
     return { what, count: rule.count ?? 1, ...(length === undefined ? {} : { length }), ...sized };
   });

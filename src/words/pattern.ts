@@ -61,6 +61,10 @@ export const patternProblems = {
     message: 'The mark {landmark} lies outside {piece}.',
     remedy: 'Place it on the piece.',
   },
+  'pattern.notion-missing': {
+    message: 'In size {size} a notion follows an edge that is not there: {edge} of {piece}.',
+    remedy: 'Bring in the pattern with all its pieces, or write the notion in words.',
+  },
   'pattern.mate-missing': {
     message: 'The seam {seam} joins a piece that is not there: {piece}.',
     remedy: 'Bring in the pattern with all its pieces, or leave the seam out.',
