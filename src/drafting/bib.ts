@@ -42,7 +42,10 @@ export const bibPiece = (frame: BibFrame): Piece => {
   // Above the side, which has its mate on the underlap.
   const lengthenAt = -side - 12;
   const [across] = intersectPaths([line(at(0, lengthenAt), at(waist + 1, lengthenAt))], curve);
-  const notches: readonly Notch[] = [{ id: 'waist-middle', edge: 'waist', at: 0.5, strokes: 1 }];
+  const notches: readonly Notch[] = [
+    { id: 'waist-middle', edge: 'waist', at: 0.5, strokes: 1 },
+    ...(strap === undefined ? [] : [{ id: 'strap', edge: 'top', at: 1, strokes: 1 } as const]),
+  ];
   return {
     id: frame.id,
     name: frame.name,

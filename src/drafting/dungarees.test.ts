@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Measures } from '../body/index.ts';
-import { pathEnd, pathToSvg, tolerance } from '../geometry/index.ts';
+import { pathEnd, pathStart, pathToSvg, tolerance } from '../geometry/index.ts';
 import {
   cutLine,
   edgeLength,
@@ -16,7 +16,9 @@ import { sentence } from '../words/index.ts';
 import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
 import { dungarees, dungareesMen } from './dungarees.ts';
+import { runOf } from './shape-garment.ts';
 import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { unmarkedJoins } from './testing/marked-joins.ts';
 import { bent, changedPiece } from './testing/spoiled.ts';
 
 const woman = womenChart[4]?.body as Required<Measures>;
@@ -41,6 +43,10 @@ const strapWorn = (garment: Garment): number => {
 describe('the dungarees', () => {
   it('are one draft: a man gets the same pieces from either pattern', () => {
     expect(dungarees.draft(man)).toEqual(dungareesMen.draft(man));
+  });
+
+  it('are marked where the opening ends and a strap begins', () => {
+    for (const view of ['full', 'short']) expect(unmarkedJoins(drafted(woman, {}, view))).toEqual([]);
   });
 
   it('follow ease that is asked for', () => {
@@ -76,6 +82,25 @@ describe('the dungarees', () => {
       const garment = drafted({ ...woman, hipGirth: hip, waistGirth: 680 });
       const shown = dungarees.shape('full').find(({ id }) => id === 'hip-passes');
       expect(shown?.value(garment, { ...woman, hipGirth: hip })).toBeGreaterThan(200);
+    }
+  });
+
+  it('close with the front’s edge on the back’s seam: each button is sewn where its hole’s outer end comes to lie', () => {
+    const garment = drafted(woman);
+    const middle = (piece: string, id: string) => {
+      const path = pieceOf(garment, piece).lines.find((one) => one.id === id)?.path;
+      if (!path) throw new Error(id);
+      return (pathStart(path).x + pathEnd(path).x) / 2;
+    };
+    const seam = pieceOf(garment, 'bib').landmarks.find(({ id }) => id === 'waist-side')?.at.x ?? Number.NaN;
+    const hole = pieceOf(garment, 'bib').lines.find(({ id }) => id === 'buttonhole-1')?.path;
+    if (!hole) throw new Error('no buttonhole');
+    const outerEnd = seam - Math.max(pathStart(hole).x, pathEnd(hole).x);
+    const underlap = Math.max(...runOf(garment, 'side-underlap', 'leg').map(({ to }) => to.x));
+    for (const id of ['button-1', 'button-2', 'button-3']) {
+      const inside = underlap - middle('side-underlap', id) - outerEnd;
+      expect(inside, id).toBeGreaterThanOrEqual(2);
+      expect(inside, id).toBeLessThanOrEqual(4);
     }
   });
 

@@ -82,6 +82,7 @@ export const seamPocket = ({ name, waist, side, mouthFrom, rise, sideAbove }: Se
     notches: [
       { id: 'mouth', edge: 'side', at: mouthFrom / pathLength(side), strokes: 1 },
       { id: 'hip', edge: 'side', at: pathLength([sideAbove]) / pathLength(side), strokes: 1 },
+      { id: 'mouth-end', edge: 'side', at: 1, strokes: 1 },
     ],
     grain: { from: { x: middle.x, y: middle.y + 25 }, to: { x: middle.x, y: low.y + 30 } },
     levels: [],

@@ -38,6 +38,12 @@ const placement = (id: string, from: Point, to: Point): InnerLine => ({
 const crossingAt = (inner: Path, from: Point): Point =>
   intersectPaths(inner, [line({ x: from.x - 3 * sideOpening.facing, y: from.y }, from)])[0]?.point ?? from;
 
+/**
+ * Where a front's buttonhole begins from its edge, and how far inside that end the button's shank pulls: so far from the
+ * seam that edge is to lie on the button is sewn, mm.
+ */
+const hole = { from: 12, shank: 3 } as const;
+
 /** Button positions along the leg's part of the opening, from the waist, mm. */
 export const buttonsOnLeg = (opening: number): readonly number[] => buttons.leg.map((share) => share * opening);
 
@@ -48,14 +54,14 @@ export const buttonholesOnLeg = (upper: Path): readonly InnerLine[] =>
     const into = inward(pathTangentAtLength(upper, mm));
     return placement(
       `buttonhole-${i + 2}`,
-      add(at, scale(into, 12)),
-      add(at, scale(into, 12 + sideOpening.button + 2)),
+      add(at, scale(into, hole.from)),
+      add(at, scale(into, hole.from + sideOpening.button + 2)),
     );
   });
 
 export const buttonholeOnBib = (waist: number, side: number): InnerLine => {
   const y = -(1 - buttons.bib) * side;
-  return placement('buttonhole-1', { x: waist - 12, y }, { x: waist - 14 - sideOpening.button, y });
+  return placement('buttonhole-1', { x: waist - hole.from, y }, { x: waist - hole.from - 2 - sideOpening.button, y });
 };
 
 /**
@@ -104,7 +110,7 @@ export const sideUnderlap = (name: string, bibSide: number, opening: number, ris
   const width = sideOpening.underlap;
   const length = bibSide + opening;
   const at = (x: number, y: number): Point => ({ x, y });
-  const sew = (y: number): Point => at(2 * width - 12 - sideOpening.button / 2, y);
+  const sew = (y: number): Point => at(2 * width - hole.from - hole.shank, y);
   const ids = ['top-inner', 'top-outer', 'bib', 'leg', 'bottom-outer', 'bottom-inner', 'inner-leg', 'inner-bib'];
   const corners = [
     at(0, 0),
@@ -136,7 +142,7 @@ export const sideUnderlap = (name: string, bibSide: number, opening: number, ris
     lines: [
       { id: 'fold', kind: 'fold', path: [line(at(width, 0), at(width, length))] },
       lengthenLine('rise', at(0, bibSide + rise), at(2 * width, bibSide + rise)),
-      ...places.map((y, i) => placement(`button-${i + 1}`, sew(y), add(sew(y), { x: 6, y: 0 }))),
+      ...places.map((y, i) => placement(`button-${i + 1}`, add(sew(y), { x: -3, y: 0 }), add(sew(y), { x: 3, y: 0 }))),
     ],
   };
 };

@@ -77,9 +77,12 @@ export const hangLeg = (garment: Garment, half: Half, lies: LiesAcross): HungLeg
   const knee = pieceOf(garment, half).landmarks.find(({ id }) => id === 'knee-inside')?.at ?? hem;
   const shift = (y: number): number => {
     if (y <= hip.y) return (-top.x * (hip.y - y)) / (hip.y - top.y);
-    const atKnee = apart.knee - knee.x;
-    if (y <= knee.y) return atKnee * eased((y - hip.y) / (knee.y - hip.y));
-    return between(atKnee, apart.hem - hem.x, (y - knee.y) / Math.max(hem.y - knee.y, 1));
+    const [atKnee, atHem] = [apart.knee - knee.x, apart.hem - hem.x];
+    const below = Math.max(hem.y - knee.y, 1);
+    if (y > knee.y) return between(atKnee, atHem, (y - knee.y) / below);
+    // Comes to the knee in the slope in which it goes on, so that a leg's line has no corner there.
+    const t = (y - hip.y) / (knee.y - hip.y);
+    return atKnee * eased(t) + ((atHem - atKnee) / below) * (knee.y - hip.y) * t * t * (t - 1);
   };
   const across = { hip: landmarkIn(garment, half, 'hip-side').x - hip.x, waist: topSide.x - top.x };
   const own = distance(hem, side.at(-1) as Point);

@@ -100,7 +100,10 @@ export const skirtPiece = (draft: SkirtDraft, which: Half): Piece => {
     darts: panel.waist.darts.map(({ point }, i) => ({ id: dartIds[which][i] ?? '', point, pressed: 'before' })),
     notches: [
       ...(plan.pocketed
-        ? [{ id: 'mouth', edge: 'side-upper', at: mouth.from / pathLength(top[1]), strokes: 1 as const }]
+        ? [
+            { id: 'mouth', edge: 'side-upper', at: mouth.from / pathLength(top[1]), strokes: 1 as const },
+            { id: 'mouth-end', edge: 'side-upper', at: 1, strokes: 1 as const },
+          ]
         : []),
       { id: 'hip', edge: top[0], at: pathLength([hipCurve]) / pathLength(top[1]), strokes: back ? 2 : 1 },
       ...(back

@@ -22,11 +22,13 @@ const pocketSeams: readonly Seam[] = [
   plain('side-upper', side('front', 'side-upper'), side('back', 'side-upper'), [
     ['mouth', 'mouth'],
     ['hip', 'hip'],
+    ['mouth-end', 'mouth-end'],
   ]),
   ...(['front', 'back'] as const).map((which) =>
     plain(`pocket-${which}`, side('pocket', 'side'), side(which, 'side-upper'), [
       ['mouth', 'mouth'],
       ['hip', 'hip'],
+      ['mouth-end', 'mouth-end'],
     ]),
   ),
   plain('pocket-bag', side('pocket', 'bag'), side('pocket', 'bag')),

@@ -6,6 +6,7 @@ import { sentence } from '../words/index.ts';
 import { womenChart } from './chart-women.ts';
 import { skirt } from './skirt.ts';
 import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { unmarkedJoins } from './testing/marked-joins.ts';
 import { bent, changedPiece } from './testing/spoiled.ts';
 
 const woman = womenChart[4]?.body as Required<Measures>;
@@ -25,6 +26,10 @@ describeHousePattern(skirt, {
 });
 
 describe('the skirt', () => {
+  it('is marked where a pocket’s mouth ends', () => {
+    expect(unmarkedJoins(drafted(woman, 'pockets'))).toEqual([]);
+  });
+
   it('keeps its flare in the longer view, and everything above the hem', () => {
     const [knee, midi] = [drafted(woman), drafted(woman, 'midi')];
     const hip = (garment: Garment) => finishedGirths(garment).map(({ finished }) => finished);

@@ -103,6 +103,7 @@ export const legPiece = (frame: LegPieceFrame): Piece => {
       ({ id, at }): Notch => ({ id, edge: 'side-upper', at: at / opening, strokes: 1 }),
     ),
     { id: 'hip', edge: 'side-upper', at: pathLength([top.sideAbove]) / opening, strokes: 1 },
+    { id: 'opening-end', edge: 'side-upper', at: 1, strokes: 1 },
     ...(knee ? kneeNotches(leg, sideLower, pathLength(inside)) : []),
     { id: `crotch-${which}`, edge: 'crotch', at: crotchNotch / pathLength(crotch), strokes },
   ];

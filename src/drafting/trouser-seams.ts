@@ -4,7 +4,10 @@ import { backStretch } from './trouser-fit.ts';
 
 /** Seams that join legs, whatever is above them; with the knee's notches where they reach it. The upper side may stay open for what closes it. */
 export const legSeams = (knee: boolean): readonly Seam[] => [
-  plain('side-upper', side('front', 'side-upper'), side('back', 'side-upper'), [['hip', 'hip']]),
+  plain('side-upper', side('front', 'side-upper'), side('back', 'side-upper'), [
+    ['hip', 'hip'],
+    ['opening-end', 'opening-end'],
+  ]),
   plain('side', side('front', 'side'), side('back', 'side'), knee ? [['knee-side', 'knee-side']] : []),
   longer(
     'stretched',

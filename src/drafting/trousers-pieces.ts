@@ -91,10 +91,12 @@ const seams: readonly Seam[] = [
   plain('pocket-front', side('pocket', 'side'), side('front', 'side-upper'), [
     ['mouth', 'mouth'],
     ['hip', 'hip'],
+    ['mouth-end', 'opening-end'],
   ]),
   plain('pocket-back', side('pocket', 'side'), side('back', 'side-upper'), [
     ['mouth', 'mouth'],
     ['hip', 'hip'],
+    ['mouth-end', 'opening-end'],
   ]),
   plain('pocket-bag', side('pocket', 'bag'), side('pocket', 'bag')),
   ...bandSeams(false),

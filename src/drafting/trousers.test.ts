@@ -17,6 +17,7 @@ import { sentence } from '../words/index.ts';
 import { menChart } from './chart-men.ts';
 import { womenChart } from './chart-women.ts';
 import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { unmarkedJoins } from './testing/marked-joins.ts';
 import { bent, changedPiece } from './testing/spoiled.ts';
 import { trousers, trousersMen } from './trousers.ts';
 
@@ -43,6 +44,10 @@ describeHousePattern(trousersMen, {
 describe('the trousers', () => {
   it('are one draft: a man gets the same pieces from either pattern', () => {
     expect(trousers.draft(man)).toEqual(trousersMen.draft(man));
+  });
+
+  it('are marked where the mouth and the zip end', () => {
+    for (const view of ['straight', 'cropped']) expect(unmarkedJoins(drafted(woman, {}, view))).toEqual([]);
   });
 
   it('follow ease that is asked for', () => {
