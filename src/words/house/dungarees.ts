@@ -37,7 +37,7 @@ export const dungareesWords = {
     { do: 'press', text: 'Press the crotch seam to the left above the curve, open below it.' },
     {
       do: 'sew',
-      text: 'Stitch the side seams from the opening’s end down, and topstitch them towards the back. Face the fronts’ opening with the side facing, turn it in and topstitch.',
+      text: 'Stitch the side seams from the opening’s end, the lower of two notches at the hip, down, and topstitch them towards the back. Face the fronts’ opening with the side facing, turn it in and topstitch.',
     },
     {
       do: 'sew',

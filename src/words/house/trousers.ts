@@ -26,7 +26,7 @@ export const trousersWords = {
     },
     {
       do: 'sew',
-      text: 'Right side: stitch the seam above the mouth’s notch and below its end. Left side: stitch only below the end of the mouth; the zip goes above.',
+      text: 'Right side: stitch the seam above the mouth’s upper notch and below its lowest; the one between is the hip’s. Left side: stitch only below the end of the mouth; the zip goes above.',
     },
     {
       do: 'sew',
