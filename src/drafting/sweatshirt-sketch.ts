@@ -4,7 +4,9 @@ import {
   applyToPath,
   applyToPoint,
   compose,
+  cubic,
   distance,
+  endTangent,
   identity,
   lerp,
   line,
@@ -14,10 +16,12 @@ import {
   type Path,
   type Point,
   pathEnd,
+  pathLength,
   pathStart,
   reversePath,
   rotation,
   scale,
+  splitPathAtLength,
   subtract,
   type Transform,
   translation,
@@ -55,6 +59,7 @@ const placeOn = (garment: Garment, which: Half): Transform => {
 interface SeenSleeve {
   readonly outline: Path;
   readonly neck: Path;
+  readonly shoulder: Point;
   readonly end: readonly [Point, Point];
   /** Direction of the line over the arm. */
   readonly down: Point;
@@ -83,6 +88,7 @@ const seenSleeve = (garment: Garment, which: Half): SeenSleeve => {
       ...reversePath(raglan),
     ],
     neck,
+    shoulder,
     end: [over, inside],
     down: normalize(subtract(over, shoulder)),
   };
@@ -116,10 +122,21 @@ const ribEvery = 16;
 /** A sleeve's hem is stitched this far up, mm. */
 const hemUp = 22;
 
+/** A path that leaves its own last third to end elsewhere, in one even curve. */
+const endedAt = (path: Path, to: Point): Path => {
+  const [kept] = splitPathAtLength(path, (2 / 3) * pathLength(path));
+  if (!kept) return path;
+  const from = pathEnd(kept);
+  const on = add(from, scale(endTangent(kept), distance(from, to) / 2));
+  return [...kept, cubic(from, lerp(from, on, 2 / 3), lerp(to, on, 2 / 3), to)];
+};
+
 /** The band inside the neckline, both halves in one. */
-const neckBand = (garment: Garment, which: Half, sleeveNeck: Path): SketchShape => {
+const neckBand = (garment: Garment, which: Half, sleeveNeck: Path, shoulder: Point): SketchShape => {
   const neck: Path = [...runOf(garment, which, 'neck'), ...sleeveNeck];
-  const inner = offsetPath(neck, bands.neck.width);
+  // It ends on the shoulder's own line, so that front and back meet there.
+  const on = normalize(subtract(pathEnd(neck), shoulder));
+  const inner = endedAt(offsetPath(neck, bands.neck.width), add(pathEnd(neck), scale(on, bands.neck.width)));
   const half: Path = [...inner, line(pathEnd(inner), pathEnd(neck)), ...reversePath(neck)];
   return {
     id: `neck-${which}`,
@@ -135,7 +152,7 @@ const face = (
   view: SweatshirtView,
   lines: readonly SketchLine[],
 ): readonly SketchShape[] => {
-  const { outline, neck, end, down } = seenSleeve(garment, which);
+  const { outline, neck, shoulder, end, down } = seenSleeve(garment, which);
   const cuffed = view !== 'three-quarter';
   const up = scale(down, -hemUp);
   const stitching: SketchLine = { kind: 'stitching', path: [line(add(end[0], up), add(end[1], up))] };
@@ -145,7 +162,7 @@ const face = (
     ...(cuffed ? [bandBelow(`cuff-${which}`, end, scale(down, bands.cuff.width), bands.cuff.share, true)] : []),
     bandBelow(`hem-${which}`, [{ x: -side.x, y: side.y }, side], { x: 0, y: bands.hem.width }, bands.hem.share, false),
     pieceShape(garment, which, { lines }),
-    neckBand(garment, which, neck),
+    neckBand(garment, which, neck, shoulder),
   ];
 };
 
