@@ -1,6 +1,7 @@
 import type { MeasureId, Measures } from '../body/index.ts';
-import { intakeWith, mostOut, widestDart } from './bust-dart.ts';
+import { type BustDart, intakeWith, mostOut, widestDart } from './bust-dart.ts';
 import type { LengthZone, PatternFigures, SizeFigures } from './figures.ts';
+import { usualBustDart } from './generic.ts';
 import type { Reason } from './starting-size.ts';
 import { usualEase } from './usual-ease.ts';
 
@@ -67,10 +68,21 @@ const bustNeed = (pattern: PatternFigures, size: SizeFigures, bust: number, like
 };
 
 /** Most one step takes out on a front half, mm: whole, and a dart is not closed to its last one. */
-const mostOn = (dart: Exclude<SizeFigures['bustDart'], null>, name: keyof typeof mostPerFront): number =>
-  name === 'full-bust' || dart === 'unseen'
+const mostOn = (dart: BustDart | null, name: keyof typeof mostPerFront): number =>
+  name === 'full-bust' || dart === null
     ? mostPerFront[name]
     : Math.min(mostPerFront[name], Math.floor(mostOut(dart) - 1));
+
+/** The dart there is to close: the front's own, or where nobody has seen it the one such a front usually has. */
+const dartToClose = (
+  dart: BustDart | 'unseen',
+  { envelope }: PatternFigures,
+  size: string,
+  name: keyof typeof mostPerFront,
+): BustDart | null => {
+  if (dart !== 'unseen') return dart;
+  return name === 'small-bust' && envelope ? usualBustDart(envelope.printed, envelope.view, size) : null;
+};
 
 /**
  * Bust alteration in all = bust girth + liked ease − finished bust of the starting size; none under 12.
@@ -110,10 +122,12 @@ export const bustAmount = (
   // A front on the fold is one piece of two halves, a pair is two pieces: the bust has two halves either way.
   const count = 2;
   const name = wanted > 0 ? 'full-bust' : 'small-bust';
-  const most = mostOn(dart, name);
+  const closed = dartToClose(dart, pattern, size.size, name);
+  const most = mostOn(closed, name);
+  const unseen = dart === 'unseen' && closed !== null ? '-unseen' : '';
   if (most * count < leastBustAlteration) {
-    const inDart = dart === 'unseen' ? most : mostOut(dart);
-    return none({ code: 'fit.bust-shallow-dart', values: { wanted: { mm: wanted }, most: { mm: inDart } } });
+    const inDart = closed === null ? most : mostOut(closed);
+    return none({ code: `fit.bust-shallow-dart${unseen}`, values: { wanted: { mm: wanted }, most: { mm: inDart } } });
   }
   const perPiece = Math.max(-most, Math.min(most, markable(wanted / count)));
   const beyond = wanted - perPiece * count;
@@ -154,7 +168,7 @@ export const bustAmount = (
       ...(Math.abs(beyond) >= leastBustAlteration
         ? [
             {
-              code: wanted > 0 ? 'fit.bust-beyond' : 'fit.bust-small-beyond',
+              code: wanted > 0 ? 'fit.bust-beyond' : `fit.bust-small-beyond${unseen}`,
               values: { most: { mm: most }, left: { mm: Math.abs(beyond) } },
             },
           ]

@@ -1,5 +1,5 @@
 import { type Path, type Point, pathEnd, pathStart, subtract, turnBetween } from '../geometry/index.ts';
-import { dartOf, type Piece, pointOnEdge } from '../pattern/index.ts';
+import { dartOf, type Garment, type Piece, pointOnEdge } from '../pattern/index.ts';
 
 /** What a side dart leaves a bust alteration to work with, on one front half: measured on the piece, plain to keep. */
 export interface BustDart {
@@ -59,6 +59,15 @@ export const bustDart = (piece: Piece): BustDart | null => {
     // The upper leg turns with the bust point and the lower one slides with it: both keep their length to it.
     legs: [Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)],
   };
+};
+
+/** The side dart of a garment's front; null where it has none. */
+export const bustDartOf = ({ pieces }: Garment): BustDart | null => {
+  for (const piece of pieces) {
+    const dart = piece.role === 'front' ? bustDart(piece) : null;
+    if (dart) return dart;
+  }
+  return null;
 };
 
 const phiOf = ({ outside, above }: BustDart): number => Math.atan2(outside, above);

@@ -94,5 +94,6 @@ export const envelopeFigures = (envelope: Envelope, view: string | null): Patter
     draftedStature: envelope.draftedStature,
     sizes,
     unknown: unknownOf(envelope, sizes),
+    envelope: { printed: envelope, view },
   };
 };

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Measures } from '../body/index.ts';
 import type { Envelope } from '../pattern/index.ts';
 import { reasonSentence } from '../words/index.ts';
+import { mostOut } from './bust-dart.ts';
+import { usualBustDart } from './generic.ts';
 import { envelopeFigures, type Fit, fitPattern, levelsKnownBy } from './index.ts';
 import { harbourBlouse } from './testing/envelope.ts';
 
@@ -78,6 +80,18 @@ describe('a pattern known by its envelope', () => {
     expect(reason && reasonSentence(reason, 'cm').replaceAll('\u00a0', ' ')).toBe(
       'The bust of 95.4 cm is set against the 91.4 cm the size is drafted for; what the size measures finished is not known, so its ease stays as designed. So 4.0 cm more in all, 2.0 cm on each half of the front.',
     );
+  });
+  it('takes out for a small bust no more than a usual dart holds, and says what is left', () => {
+    const small = { ...body, bustGirth: 36 * inch - 60 };
+    const [way] = fitted(small).ways;
+    const step = way?.alterations.find(({ alteration }) => alteration === 'small-bust');
+    const dart = usualBustDart(harbourBlouse, 'a', '14');
+    expect(dart && Math.floor(mostOut(dart) - 1)).toBe(Number(step?.params.amount));
+    expect(Number(step?.params.amount)).toBeLessThan(30);
+    expect(step?.total).toBe(-2 * Number(step?.params.amount));
+    const beyond = way?.reasons.find(({ code }) => code === 'fit.bust-small-beyond-unseen');
+    expect(beyond?.values?.left).toEqual({ mm: expect.closeTo(60 - 2 * Number(step?.params.amount), 6) });
+    expect(beyond && reasonSentence(beyond, 'cm')).toMatch(/left to the side seams/);
   });
   it('alters lengths against the chart, counted after the usual construction, and says so', () => {
     const fit = fitted({ ...body, backWaistLength: 16.5 * inch - 25 });

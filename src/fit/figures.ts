@@ -3,6 +3,7 @@ import { pathStart } from '../geometry/index.ts';
 import {
   type ClothAdvice,
   dartsOf,
+  type Envelope,
   type FinishedGirth,
   type FinishedOf,
   finishedGirths,
@@ -10,7 +11,7 @@ import {
   type Pattern,
   type Piece,
 } from '../pattern/index.ts';
-import { type BustDart, bustDart } from './bust-dart.ts';
+import { type BustDart, bustDartOf } from './bust-dart.ts';
 
 /** Where a finished figure came from: printed on the envelope, measured flat on the tissue, computed from the pieces. */
 export type FigureFrom = 'printed' | 'measured-flat' | 'pieces';
@@ -69,6 +70,8 @@ export interface PatternFigures {
   readonly draftedStature: number | null;
   readonly sizes: readonly SizeFigures[];
   readonly unknown: readonly UnknownFigure[];
+  /** Of a pattern known by its envelope, that and the view: what stands in for pieces nobody has seen follows from them. */
+  readonly envelope?: { readonly printed: Envelope; readonly view: string | null };
 }
 
 const trunk: readonly Piece['role'][] = ['front', 'back'];
@@ -126,14 +129,6 @@ const zonesOf = ({ pieces }: Garment): readonly LengthZone[] =>
     const room = Math.min(...carriers.map((piece) => roomToShorten(piece, where)));
     return [{ where, measure, count, room: Number.isFinite(room) ? room : null }];
   });
-
-const bustDartOf = ({ pieces }: Garment): BustDart | null => {
-  for (const piece of pieces) {
-    const dart = piece.role === 'front' ? bustDart(piece) : null;
-    if (dart) return dart;
-  }
-  return null;
-};
 
 /** Whether a level's girth goes over a front: the piece a bust alteration spreads. */
 const overFront = ({ pieces, girths }: Garment, level: string): boolean =>

@@ -12,6 +12,7 @@ export {
   type UnknownFigure,
 } from './figures.ts';
 export { type Fit, type FitQuestion, fitPattern, isClothCaution } from './fit-pattern.ts';
+export { type Generic, genericGarment, genericGarments } from './generic.ts';
 export { nearestSize, type Reason, type SizeChoice, type SizeScale } from './starting-size.ts';
 export {
   type EaseRange,

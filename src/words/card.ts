@@ -148,6 +148,10 @@ export const cardWords = {
       'Cut across to the centre front and let the lower centre down until the hem is level: about {drop}.',
     'card.small-bust-level':
       'Cut across to the centre front and take the lower centre up until the hem is level: about {drop}.',
+    'card.full-bust-level-undrawn':
+      'Cut across to the centre front and let the lower centre down until the hem is level.',
+    'card.small-bust-level-undrawn':
+      'Cut across to the centre front and take the lower centre up until the hem is level.',
     'card.bust-dart':
       'Tape it on paper. Draw the dart anew: its point on the line midway between the legs, {near} to {far} short of the bust point, its legs equal.',
     'card.bust-redraw': 'Redraw the armhole smoothly over the hinge, and the hem from centre to side.',
@@ -157,10 +161,14 @@ export const cardWords = {
       'A front facing or band that reaches below the bust grows by the same {drop}; buttons are spaced anew.',
     'card.small-bust-follows-centre':
       'A front facing or band that reaches below the bust loses the same {drop}; buttons are spaced anew.',
+    'card.full-bust-follows-centre-undrawn':
+      'A front facing or band that reaches below the bust grows by as much as the centre front; buttons are spaced anew.',
+    'card.small-bust-follows-centre-undrawn':
+      'A front facing or band that reaches below the bust loses as much as the centre front; buttons are spaced anew.',
     'card.full-bust-follows-widths':
-      'Waist and hip are {total} wider in all as well. Where that is too much, take it out at the side seam or in a waist dart.',
+      'Waist, hip and hem are {total} wider in all as well. Where that is too much, take it out at the side seam or in a waist dart.',
     'card.small-bust-follows-widths':
-      'Waist and hip are {total} narrower in all as well. Where that is too tight, let it out at the side seam.',
+      'Waist, hip and hem are {total} narrower in all as well. Where that is too tight, let it out at the side seam.',
     'card.bust-wide':
       'The dart becomes about {intake} wide: over {widest} it makes a sharp point. Split it in two, a few fingers apart.',
     'card.full-bust-no-dart':

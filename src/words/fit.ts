@@ -95,6 +95,10 @@ export const fitWords = {
       'More than {most} on one front is past what a side dart shapes; {left} in all is left over. Share it with a second dart, or see the other way.',
     'fit.bust-small-beyond':
       'The dart takes out no more than {most} on each front; {left} in all is left to the side seams, or to wear as it is.',
+    'fit.bust-small-beyond-unseen':
+      'A side dart such as a front of this size usually has takes out no more than {most} on each front; {left} in all is left to the side seams, or to wear as it is. If yours is deeper, enter more on the card.',
+    'fit.bust-shallow-dart-unseen':
+      'The bust has {wanted} to spare in all, but the side dart such a front usually has takes out only {most} on each front. Take the side seams in, or see the other way.',
     'fit.bust-shallow-dart':
       'The bust has {wanted} to spare in all, but the dart is too shallow to take it out: only {most} on each front. Take the side seams in, or see the other way.',
     'fit.bust-knit': 'No bust alteration: the knit gives.',

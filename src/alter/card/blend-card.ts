@@ -1,9 +1,14 @@
-import { envelopeFigures, type PatternFigures } from '../../fit/index.ts';
+import {
+  envelopeFigures,
+  type Generic,
+  genericGarment,
+  genericGarments,
+  type PatternFigures,
+} from '../../fit/index.ts';
 import type { Garment } from '../../pattern/index.ts';
 import { bad, good, type Problem } from '../../units/index.ts';
 import { blendSides } from './blend.ts';
 import { girthsChanged } from './carried-out.ts';
-import { type Generic, genericGarment, genericGarments } from './generic.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardPicture, CardRequest } from './types.ts';
 

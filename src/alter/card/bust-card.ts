@@ -47,6 +47,8 @@ const bustCard =
     const dimensions = made.done ? dimensionsOf(made.done.before, made.done.applied.garment) : [];
     // The drop comes of how the hinge lies to the bust point, so the generic piece can only say about how much it is.
     const drop = sign * (dimensions[1]?.mm ?? 0);
+    // Undrawn it is not known at all: then nothing is said of how much.
+    const known = drop === 0 ? '-undrawn' : '';
     const altered = made.done?.applied.garment.pieces.find(({ id }) => id === front?.id);
     const intake = altered ? (dartsOf(altered)[0]?.intake ?? 0) : 0;
     const values = { each: { mm: each }, times: halves, drop: { mm: Math.abs(drop) }, intake: { mm: intake } };
@@ -80,13 +82,13 @@ const bustCard =
         say('card.bust-draw'),
         say('card.bust-cut'),
         say(`card.${name}-swing`, values),
-        say(`card.${name}-level`, values),
+        say(`card.${name}-level${known}`, values),
         say('card.bust-dart', { near: { mm: pointBack.near }, far: { mm: pointBack.far } }),
         say('card.bust-redraw'),
         say('card.bust-walk'),
       ],
       follows: [
-        say(`card.${name}-follows-centre`, values),
+        say(`card.${name}-follows-centre${known}`, values),
         say(`card.${name}-follows-widths`, values),
         ...sayAll('card.follows-lining', 'card.follows-notches'),
       ],
@@ -103,8 +105,8 @@ const bustCard =
         say('card.toile'),
         ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
       ],
-      // Every width from the bust down; of a dress with a waist seam, those of its skirt with it.
-      changes: { bust: total, waist: total, hip: total, 'front-length': drop },
+      // Every width from the bust down to the hem; of a dress with a waist seam, those of its skirt with it.
+      changes: { bust: total, waist: total, hip: total, 'hem-width': total, 'front-length': drop },
       picture: made.done ? pictureOf(made.done, dimensions) : null,
       notDrawn: made.done ? null : made.problem,
     });

@@ -36,6 +36,31 @@ const cardOf = (wanted: AlterationStep, request: Partial<CardRequest> = {}): Car
 };
 const byOf = (card: Card) => Object.fromEntries(card.finished.map(({ of, by }) => [of, by]));
 
+describe('the hem of a bust card', () => {
+  const hem = { of: 'hem-width' as const, label: 'hem', view: null, figures: harbourBlouse.sizes.map(() => 1130) };
+  const envelope = { ...harbourBlouse, finished: [...harbourBlouse.finished, hem] };
+  it.each([
+    ['full-bust', 10, 20],
+    ['small-bust', 8, -16],
+  ])('of a %s goes with the hip, for the cut runs through it', (kind, amount, by) => {
+    const card = cardOf(step(kind, { amount }), { envelope });
+    expect(byOf(card)).toMatchObject({ hip: by, 'hem-width': by });
+    expect(card.finished.find(({ of }) => of === 'hem-width')?.now).toBeCloseTo(1130 + by, 9);
+  });
+});
+
+describe('a small bust the dart does not hold', () => {
+  const card = cardOf(step('small-bust', { amount: 30 }));
+  it('says why it is not drawn, and of no drop that it is nothing', () => {
+    expect(card.picture).toBeNull();
+    const said = sayCard(card, 'in');
+    expect(said.drawing).toMatch(/does not hold/);
+    const all = [...said.steps, ...said.follows, ...said.amounts].join(' ').replaceAll('\u00a0', ' ');
+    expect(all).not.toMatch(/(^|[ (])0["″ ]/);
+    expect(said.steps.join(' ')).toMatch(/take the lower centre up until the hem is level\./);
+  });
+});
+
 describe('a card for a full bust', () => {
   const card = cardOf(step('full-bust', { amount: 20 }));
   it('gives the amount in all and on each half', () => {

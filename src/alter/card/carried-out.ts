@@ -1,8 +1,8 @@
+import { type Generic, genericGarments } from '../../fit/index.ts';
 import type { AlterationStep, Garment } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
 import { applyAlterations } from '../apply.ts';
 import type { Applied, Change } from '../types.ts';
-import { type Generic, genericGarments } from './generic.ts';
 import type { CardPicture, CardRequest } from './types.ts';
 
 /** One step carried out on the first generic garment that bears it. */

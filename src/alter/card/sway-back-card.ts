@@ -1,5 +1,5 @@
+import { type Generic, genericGarments } from '../../fit/index.ts';
 import { bad, good, type Problem } from '../../units/index.ts';
-import { type Generic, genericGarments } from './generic.ts';
 import { swayBackAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import { type SwayedBack, swayBack } from './sway-back.ts';

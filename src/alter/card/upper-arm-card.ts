@@ -1,5 +1,5 @@
+import { type Generic, genericGarments } from '../../fit/index.ts';
 import { bad, good, type Problem } from '../../units/index.ts';
-import { type Generic, genericGarments } from './generic.ts';
 import { upperArmAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardRequest } from './types.ts';

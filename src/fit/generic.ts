@@ -1,7 +1,9 @@
-import { completeMeasures, type Measures } from '../../body/index.ts';
-import { type HousePattern, housePatterns } from '../../drafting/index.ts';
-import { envelopeFigures, type PatternFigures, type SizeFigures } from '../../fit/index.ts';
-import type { Envelope, Garment } from '../../pattern/index.ts';
+import { completeMeasures, type Measures } from '../body/index.ts';
+import { type HousePattern, housePatterns } from '../drafting/index.ts';
+import type { Envelope, Garment } from '../pattern/index.ts';
+import { type BustDart, bustDartOf } from './bust-dart.ts';
+import { envelopeFigures } from './envelope-figures.ts';
+import type { PatternFigures, SizeFigures } from './figures.ts';
 
 /** A house pattern's garment that stands for a bought one nobody has seen the pieces of. */
 export interface Generic {
@@ -106,3 +108,15 @@ export function* genericGarments(envelope: Envelope, view: string | null, size: 
     if (generic) yield generic;
   }
 }
+
+/**
+ * The side dart a front of the kind usually has in this size, where nobody has seen the bought one: the likest generic
+ * garment's that has one. Null where none has.
+ */
+export const usualBustDart = (envelope: Envelope, view: string | null, size: string): BustDart | null => {
+  for (const { garment } of genericGarments(envelope, view, size)) {
+    const dart = bustDartOf(garment);
+    if (dart) return dart;
+  }
+  return null;
+};
