@@ -11,7 +11,7 @@ import {
   segmentPointAt,
   splitSegment,
 } from '../geometry/index.ts';
-import type { InnerLine, Level, Piece } from '../pattern/index.ts';
+import type { InnerLine, Level, Notch, Piece } from '../pattern/index.ts';
 import { allowances, closeRuns, edge, edgeRun, interfacing, landmark, shell, straightRun } from './pieces.ts';
 import { solveBetween } from './solve.ts';
 
@@ -87,7 +87,14 @@ export const draftButtonStand = (asked: ButtonStandRequest): Piece => {
       edge('hem-inside', 'seam', narrow),
     ],
     darts: [],
-    notches: [{ id: 'centre-front', edge: 'neck', at: 0.5, strokes: 1 }],
+    notches: [
+      { id: 'centre-front', edge: 'neck', at: 0.5, strokes: 1 },
+      // Where one piece's front edge ends and the next one's begins, on both halves.
+      ...asked.joined.slice(0, -1).flatMap(({ id }): readonly Notch[] => [
+        { id: `${id}-end`, edge: id, at: 1, strokes: 1 },
+        { id: `${id}-end-inside`, edge: `${id}-inside`, at: 0, strokes: 1 },
+      ]),
+    ],
     grain: { from: { x: -0.5 * seam.x, y: seam.y + 60 }, to: { x: -0.5 * seam.x, y: hem.y - 60 } },
     levels: asked.levels.map(({ id, y }): Level => ({ id, from: { x: 0, y }, to: { x: seam.x, y }, stops: 'from' })),
     landmarks: [landmark('centre-neck', asked.neck.from), landmark('hem-centre', { x: 0, y: hem.y })],

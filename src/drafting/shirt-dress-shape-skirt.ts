@@ -36,6 +36,17 @@ export const skirtShape: readonly ShapeCheck[] = [
     [-22, 22],
     (garment) => landmarkIn(garment, 'waist-front', 'waist-side').x - landmarkIn(garment, 'waist-back', 'waist-side').x,
   ),
+  smooth('skirt-waist-over-side', 'The skirt’s waist runs on across the side seam', 'skirt-side-above', 0),
+  check(
+    'skirt-side-length',
+    'The skirt’s side is as long as its centre',
+    fitting,
+    'mm',
+    [-1, 3],
+    (garment) =>
+      ['side-above', 'pocket', 'side'].reduce((sum, edge) => sum + lengthOf(garment, 'skirt-front', edge), 0) -
+      lengthOf(garment, 'skirt-front', 'stand'),
+  ),
   smooth('hem-over-side', 'The skirt’s lower edge runs on across the side seam', 'skirt-side', 1),
 ];
 

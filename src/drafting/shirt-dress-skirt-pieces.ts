@@ -82,7 +82,7 @@ export const skirtPiece = (half: Half, panel: SkirtPanel, { skirt, view }: Shirt
     role: 'tier',
     cut: [orders(half)],
     runs: closeRuns([
-      straightRun('waist', corner, panel.side.from),
+      edgeRun('waist', panel.top),
       edgeRun('side-above', [above]),
       edgeRun('pocket', [mouth]),
       edgeRun('side', [below]),
@@ -97,7 +97,7 @@ export const skirtPiece = (half: Half, panel: SkirtPanel, { skirt, view }: Shirt
       { id: 'mouth-end', edge: 'pocket', at: 1, strokes: 1 },
       ...(view.tier ? quarters('tier') : []),
     ],
-    grain: grainDown(panel.from + 0.4 * panel.top, skirt.length),
+    grain: grainDown(panel.from + 0.4 * skirt.fullness * panel.waist, skirt.length),
     levels: [level('hip', { x: panel.from, y: skirt.hip }, onSide(panel.side, skirt.hip))],
     landmarks: [landmark('hip-side', onSide(panel.side, skirt.hip)), landmark('hem-centre', low)],
     lines: [lengthenLine('below-hip', { x: panel.from, y: lengthen }, onSide(panel.side, lengthen))],

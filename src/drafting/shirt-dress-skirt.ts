@@ -10,6 +10,7 @@ import {
   type Point,
   pathLength,
   perpendicular,
+  reversePath,
   scale,
   subtract,
 } from '../geometry/index.ts';
@@ -22,7 +23,8 @@ export interface SkirtPanel {
   readonly from: number;
   /** Length of the waistband's quarter from there to the side. */
   readonly waist: number;
-  readonly top: number;
+  /** From the panel's beginning to the side. */
+  readonly top: Path;
   readonly side: Line;
   /** From the side to the panel's beginning. */
   readonly hem: Path;
@@ -35,32 +37,36 @@ export interface SkirtDraft {
   readonly back: SkirtPanel;
 }
 
-/** How far towards the centre the hem comes up to meet a flared side square, as a share of the narrower hem. */
-const hemTurn = 0.6;
+/** How far towards the centre waist and hem come up to meet a flared side square, as a share of the narrower skirt's top. */
+const turnShare = 0.6;
 
-const panel = (plan: ShirtDressPlan, from: number, waist: number, up: number): SkirtPanel => {
-  const { length, flare, fullness } = plan.skirt;
-  const top = fullness * waist;
-  const low: Point = { x: from + top + flare, y: length };
-  const high: Point = { x: from + top, y: 0 };
-  const along = normalize(subtract(low, high));
-  // The side ends a little above the hem's level, and the hem leaves it square.
-  const end: Point = lerp(high, low, (length - up) / length);
+/** From an end of the side, square to it, to where the edge is level: that end lies `up` above it, mm. */
+const turned = (end: Point, along: Point, up: number): Cubic => {
   const inward = scale(perpendicular(along), -1);
   const level: Point = add(end, scale(inward, up / inward.y));
   const turn = 2 * level.x - end.x;
-  const curve: Cubic = cubic(
+  return cubic(
     end,
     lerp(end, level, 0.6),
-    { x: level.x + 0.4 * (turn - level.x), y: length },
-    { x: turn, y: length },
+    { x: level.x + 0.4 * (turn - level.x), y: level.y },
+    { x: turn, y: level.y },
   );
-  const hem: Path = [curve, line({ x: turn, y: length }, { x: from, y: length })];
+};
+
+const panel = (plan: ShirtDressPlan, from: number, waist: number, up: number): SkirtPanel => {
+  const { length, flare, fullness } = plan.skirt;
+  const low: Point = { x: from + fullness * waist + flare, y: length };
+  const high: Point = { x: from + fullness * waist, y: 0 };
+  const along = normalize(subtract(low, high));
+  const raised = lerp(high, low, -up / length);
+  const end: Point = lerp(high, low, (length - up) / length);
+  const [top, bottom] = [turned(raised, along, up), turned(end, along, up)];
+  const hem: Path = [bottom, line(bottom.to, { x: from, y: length })];
   return {
     from,
     waist,
-    top,
-    side: line(high, end),
+    top: [line({ x: from, y: 0 }, top.to), ...reversePath([top])],
+    side: line(raised, end),
     hem,
     tier: plan.view.tier ? shirtDress.tierFullness * pathLength(hem) : 0,
   };
@@ -68,7 +74,8 @@ const panel = (plan: ShirtDressPlan, from: number, waist: number, up: number): S
 
 /**
  * The skirt under the waistband: each quarter's top is the waistband's quarter times the fullness, gathered; sides
- * flare alike in front and behind, and the hem comes up to meet them square. Side seams run on from the bodice's,
+ * flare alike in front and behind; waist and hem come up by the same to meet them square, so that the side is as long
+ * as the centre and does not kick out. Side seams run on from the bodice's,
  * wherever bust and dart have set the back's; a fuller front is drawn in more in front. As taught in manuals of metric pattern cutting (gathered and tiered skirts).
  */
 export const draftSkirt = (plan: ShirtDressPlan, { back }: Bodice): SkirtDraft => {
@@ -76,6 +83,6 @@ export const draftSkirt = (plan: ShirtDressPlan, { back }: Bodice): SkirtDraft =
   const half = shirtDress.stand / 2;
   const widths = { front: plan.waistQuarter + wider - half, back: plan.waistQuarter - wider };
   const slope = plan.skirt.flare / plan.skirt.length;
-  const up = (slope * hemTurn * plan.skirt.fullness * Math.min(widths.front, widths.back)) / 2;
+  const up = (slope * turnShare * plan.skirt.fullness * Math.min(widths.front, widths.back)) / 2;
   return { front: panel(plan, half, widths.front, up), back: panel(plan, 0, widths.back, up) };
 };

@@ -19,6 +19,7 @@ import { womenChart } from './chart-women.ts';
 import { runOf } from './shape-garment.ts';
 import { shirtDress } from './shirt-dress.ts';
 import { describeHousePattern, shapeComplaints } from './testing/house-harness.ts';
+import { unmarkedJoins } from './testing/marked-joins.ts';
 import { bent, changedPiece } from './testing/spoiled.ts';
 
 const middle = womenChart[4]?.body as Required<Measures>;
@@ -79,6 +80,12 @@ describe('the shirt dress', () => {
       for (const { seam, difference } of walkAll(drafted(middle, view))) {
         if (seam.how === 'plain') expect(Math.abs(difference), seam.id).toBeLessThan(1e-3);
       }
+    }
+  });
+
+  it('marks on the button stand where bodice, waistband, skirt and tier begin', () => {
+    for (const view of ['tiered', 'knee']) {
+      expect(unmarkedJoins(drafted(middle, view)).filter((join) => join.startsWith('button-stand'))).toEqual([]);
     }
   });
 
@@ -300,9 +307,21 @@ describe('the shape checks', () => {
             : run,
         ),
       });
+    const stretchedDown =
+      (edge: string, by: number) =>
+      (piece: Piece): Piece => ({
+        ...piece,
+        runs: piece.runs.map((run) =>
+          run.kind === 'edge' && run.edge === edge
+            ? { ...run, path: run.path.map((one) => ({ ...one, to: { ...one.to, y: one.to.y + by } })) }
+            : run,
+        ),
+      });
     expect(spoiled('tier-front', stretched('top', 60))).toMatch(/tier-gathers/);
     expect(spoiled('skirt-front', stretched('waist', 220))).toMatch(/skirt-gathers/);
     expect(spoiled('skirt-back', bent('tier', 0, 'control1', 0, 10))).toMatch(/hem-over-side/);
+    expect(spoiled('skirt-front', bent('waist', 1, 'control2', 0, 8), 'knee')).toMatch(/skirt-waist-over-side/);
+    expect(spoiled('skirt-front', stretchedDown('side', 5), 'knee')).toMatch(/skirt-side-length/);
     expect(spoiled('back', stretched('yoke', -40))).toMatch(/pleat-taken|blade-shaped/);
     expect(
       spoiled('waist-back', (piece) => ({
