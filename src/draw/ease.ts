@@ -100,24 +100,26 @@ const levelGroup = (
 ): GroupMark => {
   const { low, high, size } = rule;
   const say = (mm: number) => formatLength(mm, unit, { purpose: 'amount', locale });
-  const own = cells.find((cell) => cell.size === chosen) ?? (cells[0] as EaseCell);
+  const known = cells.find((cell) => cell.size === chosen) ?? null;
+  // The usual is one range whatever the size: where the size looked at is not known it alone is taken from another.
+  const own = known ?? (cells[0] as EaseCell);
   const y = top + barAt * size;
   const half = size * 0.55;
   const shown = (mm: number) => lengthAsShown(mm, unit, { purpose: 'amount' });
   const verdict = fitWords.verdicts[verdictAsShown(own, shown)];
   const values = {
     level: sayId(own.level),
-    size: own.size,
+    size: chosen,
     ease: say(own.ease),
     verdict,
     low: say(own.low),
     high: say(own.high),
   };
-  const said = fill(drawWords.easeOfSize, values, unit, locale);
+  const said = fill(known ? drawWords.easeOfSize : drawWords.easeUnknown, values, unit, locale);
   const head: readonly Mark[] = [
     textMark('words', 'mark', { x: low, y: top + size }, values.level, size * 1.15, { weight: 'bold' }),
     textMark('words', 'mark', { x: high, y: top + size }, said, size, { anchor: 'end' }),
-    ...(own.bodyEstimated
+    ...(known?.bodyEstimated
       ? [
           textMark('words', 'body', { x: (low + high) / 2, y: top + size }, drawWords.bodyEstimated, size, {
             anchor: 'middle',
@@ -126,7 +128,7 @@ const levelGroup = (
       : []),
   ];
   const bar = rectangle(own.low, y - half, own.high - own.low, half * 2);
-  const out = own.ease < own.low ? own.low : own.ease > own.high ? own.high : null;
+  const out = !known || isWithin(own) ? null : own.ease < own.low ? own.low : own.high;
   const onRule = cells.filter((cell) => cell.ease >= low && cell.ease <= high);
   const usual = textMark(
     'words',
@@ -138,24 +140,30 @@ const levelGroup = (
       anchor: 'end',
     },
   );
-  return groupMark(`ease-${own.level}`, fill(drawWords.easeLevelLabel, values, unit, locale), [
-    ...head,
-    pathMark('marks', 'faint', stroke({ x: low, y }, { x: high, y })),
-    filledMark('marks', 'paper', bar),
-    pathMark('marks', 'mark', bar),
-    usual,
-    ...(out === null ? [] : [pathMark('marks', 'dimension', stroke({ x: out, y }, { x: own.ease, y }))]),
-    ...dots(onRule, own, y, half),
-    ...sizeNames(onRule, own, rule, y, say),
-  ]);
+  return groupMark(
+    `ease-${own.level}`,
+    fill(known ? drawWords.easeLevelLabel : drawWords.easeLevelUnknown, values, unit, locale),
+    [
+      ...head,
+      pathMark('marks', 'faint', stroke({ x: low, y }, { x: high, y })),
+      filledMark('marks', 'paper', bar),
+      pathMark('marks', 'mark', bar),
+      usual,
+      ...(out === null ? [] : [pathMark('marks', 'dimension', stroke({ x: out, y }, { x: own.ease, y }))]),
+      ...dots(onRule, known, y, half),
+      ...sizeNames(onRule, known, rule, y, say),
+    ],
+  );
 };
 
-/** A dot for each size; of sizes with the same ease the later stand below the earlier, so that each is seen. */
-const dots = (cells: readonly EaseCell[], own: EaseCell, y: number, half: number): readonly Mark[] => {
+const isWithin = ({ ease, low, high }: EaseCell): boolean => ease >= low && ease <= high;
+
+/** A dot for each size, firm for the one looked at where it is known; of sizes with the same ease the later stand below the earlier, so that each is seen. */
+const dots = (cells: readonly EaseCell[], own: EaseCell | null, y: number, half: number): readonly Mark[] => {
   const firm = half * 0.8;
   const small = half * 0.42;
   const placed: { readonly x: number; readonly y: number; readonly radius: number }[] = [];
-  return [own, ...cells.filter((cell) => cell !== own)].flatMap((cell) => {
+  return [...(own ? [own] : []), ...cells.filter((cell) => cell !== own)].flatMap((cell) => {
     if (!cells.includes(cell)) return [];
     const radius = cell === own ? firm : small;
     const free = [0, 1.6, -1.6, 3.2, -3.2].find((step) =>
@@ -182,7 +190,7 @@ const nameRows = [2.1, 3.1];
  */
 const sizeNames = (
   cells: readonly EaseCell[],
-  own: EaseCell,
+  own: EaseCell | null,
   { low, high, size }: Rule,
   y: number,
   say: (mm: number) => string,
@@ -206,7 +214,7 @@ const sizeNames = (
     });
   };
   let names: readonly Name[] = [];
-  for (const cell of [own, ...cells.filter((one) => one !== own)]) {
+  for (const cell of [...(own ? [own] : []), ...cells.filter((one) => one !== own)]) {
     if (cell.ease < low || cell.ease > high) continue;
     const tries = nameRows.map((_, row): Name => ({ cell, row, text: cell.size }));
     const found = tries.find((name) => clear(name, names));

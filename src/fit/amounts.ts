@@ -1,5 +1,6 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import { type BustDart, intakeWith, mostOut, widestDart } from './bust-dart.ts';
+import { isUsual, usualOf } from './ease-cells.ts';
 import type { LengthZone, PatternFigures, SizeFigures } from './figures.ts';
 import { usualBustDart } from './generic.ts';
 import type { Reason } from './starting-size.ts';
@@ -67,6 +68,20 @@ const bustNeed = (pattern: PatternFigures, size: SizeFigures, bust: number, like
   return { likedEase, against: finished, wanted: bust + likedEase - finished };
 };
 
+/** The ease at the bust and what is usual there, where it lies within that; null where it does not, or is not known. */
+const withinUsual = (
+  pattern: PatternFigures,
+  size: SizeFigures,
+  bust: number,
+): NonNullable<Reason['values']> | null => {
+  const girth = size.girths.find((one) => one.measure === 'bustGirth');
+  const range = usualEase('bustGirth', pattern.kind);
+  if (!girth || range === null) return null;
+  const usual = usualOf(pattern, girth.level, range);
+  const ease = girth.finished - bust;
+  return isUsual(ease, usual) ? { ease: { mm: ease }, low: { mm: usual.low }, high: { mm: usual.high } } : null;
+};
+
 /** Most one step takes out on a front half, mm: whole, and a dart is not closed to its last one. */
 const mostOn = (dart: BustDart | null, name: keyof typeof mostPerFront): number =>
   name === 'full-bust' || dart === null
@@ -85,7 +100,8 @@ const dartToClose = (
 };
 
 /**
- * Bust alteration in all = bust girth + liked ease − finished bust of the starting size; none under 12.
+ * Bust alteration in all = bust girth + liked ease − finished bust of the starting size; none under 12, and none
+ * where the ease is within what is usual already, unless she is known to like another.
  * Unless she is known to like another, the liked ease is the design's, but no more than what is usual: what
  * a full design gives beyond that swallows a fuller bust. It is put on per front half. Where an envelope does not
  * give the finished bust: bust girth − the chart's, the ease left as designed.
@@ -117,6 +133,8 @@ export const bustAmount = (
   if (wanted < 0 && -wanted < leastSmallBust) {
     return none({ code: 'fit.bust-spare', values: { spare: { mm: -wanted }, least: { mm: leastSmallBust } } });
   }
+  const within = liked === undefined ? withinUsual(pattern, size, bust) : null;
+  if (within !== null) return none({ code: 'fit.bust-usual', values: within });
   const dart = size.bustDart;
   if (!dart) return none({ code: 'fit.bust-no-dart', values: { wanted: { mm: wanted } } });
   // A front on the fold is one piece of two halves, a pair is two pieces: the bust has two halves either way.

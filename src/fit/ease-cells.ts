@@ -1,7 +1,7 @@
 import type { MeasureId, Measures } from '../body/index.ts';
 import type { Cloth } from '../cloth/index.ts';
 import type { FigureFrom, PatternFigures, SizeFigures } from './figures.ts';
-import { knitEase, usualEase } from './usual-ease.ts';
+import { type EaseRange, knitEase, usualEase } from './usual-ease.ts';
 
 export type Verdict = 'too-tight' | 'snug' | 'usual' | 'roomy';
 
@@ -71,6 +71,16 @@ const mostDesigned = (figures: PatternFigures, level: string): number =>
     }),
   );
 
+/** From and to of what is usual at a level of this pattern: the trade's range, up to what the design itself gives and a little. */
+export const usualOf = (figures: PatternFigures, level: string, range: EaseRange): Pick<EaseRange, 'low' | 'high'> => ({
+  low: range.low,
+  high: Math.max(range.high, mostDesigned(figures, level) + beyondDesign),
+});
+
+/** Whether ease lies within what is usual: at its border it does. */
+export const isUsual = (ease: number, { low, high }: Pick<EaseRange, 'low' | 'high'>): boolean =>
+  ease >= low - borderline && ease <= high + borderline;
+
 /** One cell: a body of `body` mm in `finished` mm of garment. Null where the trade knows no usual ease there. */
 export const easeCell = (question: EaseQuestion, of: SizeFigures, level: string, added = 0): EaseCell | null => {
   const { figures } = question;
@@ -83,7 +93,7 @@ export const easeCell = (question: EaseQuestion, of: SizeFigures, level: string,
   const range = stretch === null ? usual : knitEase(body, stretch);
   const chart = of.body[girth.measure];
   const designed = chart === undefined ? null : girth.finished - chart;
-  const high = Math.max(range.high, mostDesigned(figures, level) + beyondDesign);
+  const { high } = usualOf(figures, level, range);
   const finished = girth.finished + added;
   const ease = finished - body;
   return {

@@ -13,6 +13,7 @@ import {
   type FitQuestion,
   fitPattern,
   nearestSize,
+  type PatternFigures,
   patternFigures,
   verdictAsShown,
   widestDart,
@@ -116,7 +117,6 @@ describe('a fuller or smaller bust', () => {
     for (const more of [0, 11, -11, -24]) {
       expect(fitted({ measures: withBust(more) }).ways[0]?.alterations, String(more)).toEqual([]);
     }
-    for (const more of [13, 14]) expect(fitted({ measures: withBust(more) }).ways[0]?.alterations).toHaveLength(1);
     const small = fitted({ measures: withBust(-30) });
     const step = small.ways[0]?.alterations[0];
     expect(step).toMatchObject({ alteration: 'small-bust', count: 2 });
@@ -127,6 +127,29 @@ describe('a fuller or smaller bust', () => {
     expect(step).toMatchObject({ perPiece: -amount, total: -2 * amount });
     expect(codes(small).includes('fit.bust-small-beyond')).toBe(amount <= 9);
     expect(codes(small)).toContain('fit.bust-small');
+  });
+  it('is not altered while its ease is within what is usual, unless she likes another', () => {
+    // 90 by design; 65 and more is usual.
+    for (const more of [13, 20, 25]) {
+      const within = fitted({ measures: withBust(more) });
+      expect(within.ways[0]?.alterations, String(more)).toEqual([]);
+      expect(within.sizes[4]?.cells[0]?.verdict).toBe('usual');
+      expect(codes(within)).toContain('fit.bust-usual');
+      expect(fitted({ measures: withBust(more), liked: { bust: 90 } }).ways[0]?.alterations).toHaveLength(1);
+    }
+    expect(fitted({ measures: withBust(27) }).ways[0]?.alterations).toHaveLength(1);
+  });
+  it('is not made smaller on the very body a roomy design is drafted for', () => {
+    const roomy: PatternFigures = {
+      ...figures,
+      sizes: figures.sizes.map((size) => ({
+        ...size,
+        girths: size.girths.map((girth) =>
+          girth.measure === 'bustGirth' ? { ...girth, finished: girth.finished + 50 } : girth,
+        ),
+      })),
+    };
+    expect(fitted({ measures: body, pattern: roomy, figures: roomy }).ways[0]?.alterations).toEqual([]);
   });
   it('goes by the ease she likes', () => {
     const answer = fitted({ measures: withBust(50), liked: { bust: 65 } });

@@ -125,7 +125,12 @@ const mendedReasons = (question: EaseQuestion, figures: SizeFigures, altered: re
 const unknownReasons = ({ figures }: EaseQuestion, size: string): readonly Reason[] =>
   figures.unknown
     .filter(({ sizes }) => sizes.includes(size))
-    .map(({ level }) => ({ code: 'fit.finished-unknown', values: { level, size } }));
+    .map(({ level, sizes }) => {
+      const known = figures.sizes.filter((one) => !sizes.includes(one.size)).map((one) => one.size);
+      return known.length === 0
+        ? { code: 'fit.finished-unknown', values: { level, size } }
+        : { code: 'fit.finished-known-elsewhere', values: { level, size, known: known.join(', ') } };
+    });
 
 /** What it takes to make the size at `index` fit, and how it then sits. `because` are the reasons for the size itself. */
 export const wayFrom = (

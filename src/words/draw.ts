@@ -76,6 +76,8 @@ export const drawWords = {
   // Ease.
   easeLabel: 'Ease of each size against what is usual. {levels}',
   easeLevelLabel: '{level}: size {size} has {ease} of ease, {verdict}; usual is {low} to {high}.',
+  easeLevelUnknown: '{level}: of size {size} it is not known; usual is {low} to {high} of ease.',
+  easeUnknown: 'size {size}: not known',
   easeOfSize: 'size {size}: {ease}, {verdict}',
   bodyEstimated: 'body estimated, not measured',
   noEase: 'no ease',

@@ -79,6 +79,8 @@ export const fitWords = {
       'Neck, shoulders and armholes are drafted for an upper bust {by} smaller: they will want widening.',
     'fit.bust-none': 'No bust alteration: it would be {wanted} in all, too little to be worth the work.',
     'fit.bust-spare': 'No bust alteration: there is {spare} to spare in all, and under {least} that is worn as ease.',
+    'fit.bust-usual':
+      'No bust alteration: with {ease} of ease the bust is within what is usual for this pattern, {low} to {high}.',
     'fit.bust-full':
       'The bust of {bust} with {liked} of ease needs {needs}; the size measures {finished} finished. {so} {total} more in all, {perFront} on each half of the front.',
     'fit.bust-small':
@@ -120,6 +122,8 @@ export const fitWords = {
       'The envelope does not say how much its bust is more than its upper bust; {cup} is supposed, as is common. Where it says another, enter that: it can change the size.',
     'fit.finished-unknown':
       '{level}: the envelope prints no finished measurement for size {size}, so the ease there is unknown. Measure the tissue flat across that level, seams, darts and pleats left out, and enter it.',
+    'fit.finished-known-elsewhere':
+      '{level}: known for size {known} only; for size {size} nothing is printed or measured, so the ease there is unknown. Measure the tissue of size {size} flat across that level, seams, darts and pleats left out, and enter it.',
     'fit.usual-construction':
       'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves, or two fronts and two backs of trousers. The cutting order in the instructions says what is so.',
     'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',

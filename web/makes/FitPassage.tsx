@@ -1,7 +1,15 @@
 import { memo, useMemo } from 'react';
 import { type Fit, isClothCaution, verdictAsShown, type Way } from '../../src/fit/index.ts';
 import { lengthAsShown } from '../../src/units/index.ts';
-import { bodyWords, envelopePageWords, fitWords, reasonSentence, sayStep, webWords } from '../../src/words/index.ts';
+import {
+  bodyWords,
+  cardWords,
+  envelopePageWords,
+  fitWords,
+  reasonSentence,
+  sayStep,
+  webWords,
+} from '../../src/words/index.ts';
 import { pathTo } from '../app/router.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Link } from '../parts/Link.tsx';
@@ -79,7 +87,10 @@ const FiguresFrom = ({ fit, size }: { fit: Fit; size: string }) => {
 /** Ease by level of every size in figures, for those who would rather read than look. */
 const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
   const say = useSay();
-  const levels = fit.sizes[0]?.cells ?? [];
+  // Some levels are known of some sizes only: each has its column, and what is usual there is the same for all.
+  const levels = fit.sizes
+    .flatMap(({ cells }) => cells)
+    .filter((cell, at, all) => all.findIndex(({ level }) => level === cell.level) === at);
   const shown = (mm: number) => lengthAsShown(mm, say.unit, { purpose: 'amount' });
   return (
     <details>
@@ -107,13 +118,16 @@ const EaseTable = ({ fit, chosen }: { fit: Fit; chosen: string }) => {
             {fit.sizes.map(({ size, cells }) => (
               <tr key={size} className={size === chosen ? 'chosen' : undefined}>
                 <th scope="row">{size}</th>
-                {cells.map((cell) => (
-                  <td key={cell.level} className="number">
-                    {say.length(cell.ease, { purpose: 'amount', signed: true })}
-                    <br />
-                    <span className="note">{fitWords.verdicts[verdictAsShown(cell, shown)]}</span>
-                  </td>
-                ))}
+                {levels.map(({ level }) => {
+                  const cell = cells.find((one) => one.level === level);
+                  return (
+                    <td key={level} className="number">
+                      {cell ? say.length(cell.ease, { purpose: 'amount', signed: true }) : cardWords.notKnown}
+                      <br />
+                      <span className="note">{cell && fitWords.verdicts[verdictAsShown(cell, shown)]}</span>
+                    </td>
+                  );
+                })}
               </tr>
             ))}
           </tbody>
