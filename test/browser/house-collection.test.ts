@@ -59,7 +59,7 @@ describe.skipIf(chromiumPath === null)('the house collection', () => {
     expect(await region('Cloth and notions').textContent()).toMatch(/\d+ buttons/);
     const needed = region('Cloth needed');
     await needed.getByRole('button', { name: 'Lay it out on every width' }).click();
-    await needed.getByRole('table', { name: /lining/i }).waitFor();
+    await needed.getByRole('table', { name: /lining/i }).waitFor({ timeout: 120_000 });
     await needed.getByRole('status').waitFor({ state: 'detached', timeout: 120_000 });
     const metres = async (row: number) =>
       Number.parseFloat(
