@@ -1,11 +1,11 @@
-import { type Bounds, pathBounds, translation, unionOfBounds } from '../geometry/index.ts';
+import { type Bounds, type Point, pathBounds, translation, unionOfBounds } from '../geometry/index.ts';
 import { cutLine, type Garment, type Piece } from '../pattern/index.ts';
 import { drawWords, fill } from '../words/index.ts';
-import { drawingOf } from './marks.ts';
+import { drawingOf, marksBounds } from './marks.ts';
 import { moveMarks } from './move.ts';
 import { type PieceOptions, pieceGroup } from './piece.ts';
 import { sideBySide } from './side-by-side.ts';
-import type { Drawing } from './types.ts';
+import type { Drawing, GroupMark } from './types.ts';
 
 export interface GarmentOptions extends Omit<PieceOptions, 'original'> {
   /** The garment before its alterations, drawn under it in grey, piece by piece. */
@@ -27,15 +27,18 @@ export const paperBounds = (piece: Piece, original: Piece | undefined): Bounds =
 export const drawGarmentPieces = (garment: Garment, options: GarmentOptions): Drawing => {
   const { original, aspect = usualAspect, ...rest } = options;
   const before = garment.pieces.map((piece) => original?.pieces.find((one) => one.id === piece.id));
-  const boxes = garment.pieces.map((piece, index) => paperBounds(piece, before[index]));
-  const places = sideBySide(boxes, aspect);
-  const marks = garment.pieces.flatMap((piece, index) => {
+  const groups = garment.pieces.map((piece, index) => {
     const under = before[index];
-    const place = places[index];
-    return place
-      ? moveMarks([pieceGroup(piece, { ...rest, ...(under ? { original: under } : {}) })], translation(place))
-      : [];
+    return pieceGroup(piece, { ...rest, ...(under ? { original: under } : {}) });
   });
+  // A name wider than its paper, or over it, needs a place of its own.
+  const boxes = garment.pieces.map((piece, index) => {
+    const drawn = marksBounds([groups[index] as GroupMark]);
+    const paper = paperBounds(piece, before[index]);
+    return drawn ? unionOfBounds(paper, drawn) : paper;
+  });
+  const places = sideBySide(boxes, aspect);
+  const marks = groups.flatMap((group, index) => moveMarks([group], translation(places[index] as Point)));
   const names = garment.pieces.map((piece) => piece.name).join(', ');
   return drawingOf(fill(drawWords.piecesLabel, { names }, options.unit, options.locale), marks, 10);
 };

@@ -1,4 +1,5 @@
 import {
+  type Bounds,
   distance,
   lerp,
   type Path,
@@ -13,8 +14,18 @@ import {
 import { cutLine, outlineOf, type Pattern, type Piece } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
-import { drawingOf, estimatedTextWidth, filledMark, groupMark, pathMark, stroke, textMark } from './marks.ts';
+import {
+  drawingOf,
+  estimatedTextWidth,
+  filledMark,
+  groupMark,
+  marksBounds,
+  pathMark,
+  stroke,
+  textMark,
+} from './marks.ts';
 import { moveMarks } from './move.ts';
+import { nameAbove } from './name-above.ts';
 import { grainMarks } from './piece-marks.ts';
 import { roomForWords } from './room-for-words.ts';
 import { sideBySide } from './side-by-side.ts';
@@ -46,11 +57,9 @@ export const drawNest = (pattern: Pattern, options: NestOptions): Drawing => {
     }),
   );
   const groups = nests.map((nest) => nestGroup(nest, options));
-  const boxes = nests.map((nest) => nest.map(({ cut }) => pathBounds(cut)).reduce(unionOfBounds));
-  const size = options.textSize ?? usualSize;
-  // Room for the names of sizes beside each nest.
-  const roomy = boxes.map((box) => ({ ...box, minX: box.minX - size * 4, maxX: box.maxX + size * 4 }));
-  const places = sideBySide(roomy, options.aspect ?? 1.5);
+  // A nest has the place of its lines, of its name and of the names of its sizes.
+  const boxes = groups.map((group) => marksBounds([group]) as Bounds);
+  const places = sideBySide(boxes, options.aspect ?? 1.5);
   const marks = groups.flatMap((group, index) => moveMarks([group], translation(places[index] as Point)));
   return drawingOf(fill(drawWords.nestLabel, { name: pattern.name }, options.unit, options.locale), marks, 10);
 };
@@ -70,25 +79,43 @@ const nestGroup = (nest: readonly Sized[], options: NestOptions): GroupMark => {
     ...others,
     ...(chosen ? [pathMark('cut', 'cut', chosen.cut)] : []),
     ...grain,
-    nameOf(nest, shown.piece, grain, size),
+    ...nameOf(nest, shown.piece, grain, size),
     ...sizeNames(nest, options.size, size),
   ]);
 };
 
 /** The piece's name clear of its grain and of every size's line, or above it where there is no room. */
-const nameOf = (nest: readonly Sized[], piece: Piece, grain: readonly PathMark[], size: number): TextMark => {
+const nameOf = (
+  nest: readonly Sized[],
+  piece: Piece,
+  grain: readonly PathMark[],
+  size: number,
+): readonly TextMark[] => {
   const lines = [...nest.flatMap((one) => [one.cut, outlineOf(one.piece)]), ...grain.flatMap((mark) => mark.paths)];
   const middle = lerp(piece.grain.from, piece.grain.to, 0.5);
   const room = roomForWords(outlineOf(piece), lines);
   const centre = room.find(estimatedTextWidth(piece.name, size, 'bold'), size, middle);
-  const { minX, maxX, minY } = nest.map(({ cut }) => pathBounds(cut)).reduce(unionOfBounds);
-  const at = centre ? { x: centre.x, y: centre.y + size * 0.25 } : { x: (minX + maxX) / 2, y: minY - size * 0.6 };
-  return textMark('words', 'mark', at, piece.name, size, { anchor: 'middle', weight: 'bold' });
+  if (!centre) return nameAbove(piece.name, nest.map(({ cut }) => pathBounds(cut)).reduce(unionOfBounds), size);
+  const at = { x: centre.x, y: centre.y + size * 0.25 };
+  return [textMark('words', 'mark', at, piece.name, size, { anchor: 'middle', weight: 'bold' })];
 };
 
 const area = (path: Path): number => {
   const { minX, minY, maxX, maxY } = pathBounds(path);
   return (maxX - minX) * (maxY - minY);
+};
+
+/** From the name of one size to the next, in ems. */
+const rung = 1.25;
+
+/**
+ * The sizes named beside a nest this high: all of them, or where their names would stand higher than the nest, so that
+ * its neighbours had no room, the first, the chosen and the last.
+ */
+const namedSizes = (nest: readonly Sized[], chosen: string | undefined, high: number, textSize: number) => {
+  const all = nest.map((_, index) => index);
+  if (all.length * rung * textSize <= high) return all;
+  return all.filter((index) => index === 0 || index === all.length - 1 || nest[index]?.size === chosen);
 };
 
 /** Size names fanned out beside the corner where the sizes lie farthest apart, each joined to its own line. */
@@ -103,11 +130,14 @@ const sizeNames = (nest: readonly Sized[], chosen: string | undefined, textSize:
   const right = (points[0]?.x ?? 0) > (box.minX + box.maxX) / 2;
   const x = right ? box.maxX + textSize * 1.5 : box.minX - textSize * 1.5;
   // In the order of the sizes, upwards or downwards as their corners lie: leaders then cross least.
-  const order = nest.map((_, index) => index);
+  const order = namedSizes(nest, chosen, box.maxY - box.minY, textSize);
   if ((points[0]?.y ?? 0) > (points.at(-1)?.y ?? 0)) order.reverse();
-  const middle = points.reduce((sum, p) => sum + p.y, 0) / points.length;
+  const half = (order.length * rung * textSize) / 2;
+  const average = points.reduce((sum, p) => sum + p.y, 0) / points.length;
+  // Beside the nest and not beyond it, where its name and its neighbours stand.
+  const middle = Math.max(box.minY + half, Math.min(box.maxY - half, average));
   return order.flatMap((index, place) => {
-    const y = middle + (place - (order.length - 1) / 2) * textSize * 1.25;
+    const y = middle + (place - (order.length - 1) / 2) * textSize * rung;
     const name = (nest[index] as Sized).size;
     const weight = name === chosen ? 'bold' : 'regular';
     return [

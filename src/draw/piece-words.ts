@@ -13,6 +13,7 @@ import { cutLine, outlineOf, type Piece } from '../pattern/index.ts';
 import { drawWords } from '../words/index.ts';
 import { edgeWords } from './edge-words.ts';
 import { type TextWidth, textMark } from './marks.ts';
+import { brokenTo, nameAbove } from './name-above.ts';
 import { doubledAside, levelStretch } from './piece-marks.ts';
 import { type RoomForWords, roomForWords } from './room-for-words.ts';
 import { sayId } from './say.ts';
@@ -96,16 +97,13 @@ const placeLabel = (room: RoomForWords, options: WordsOptions, piece: Piece): re
       return labelAt(best.lines, { centre: best.centre, angle }, best.width, best.height, size, room);
     }
   }
-  return options.outside ? nameAbove(piece, options) : [];
+  return options.outside ? namedAbove(piece, options) : [];
 };
 
 /** A piece too small for words is named above its paper. */
-const nameAbove = (piece: Piece, options: WordsOptions): readonly TextMark[] => {
-  const [name] = options.label;
-  if (!name) return [];
-  const { minX, maxX, minY } = pathBounds(cutLine(piece));
-  const at = { x: (minX + maxX) / 2, y: minY - options.size * 0.4 };
-  return [textMark('words', 'mark', at, name.text, options.size, { anchor: 'middle', weight: name.weight })];
+const namedAbove = (piece: Piece, { label, size, textWidth }: WordsOptions): readonly TextMark[] => {
+  const [name] = label;
+  return name ? nameAbove(name.text, pathBounds(cutLine(piece)), size, name.weight, textWidth) : [];
 };
 
 const labelAt = (
@@ -143,16 +141,8 @@ const wrapLabel = (label: readonly LabelLine[], options: WordsOptions): readonly
 };
 
 /** One line broken between words so that each part is at most `width` wide, where its words allow. */
-const wrapLine = (whole: LabelLine, width: number, options: WordsOptions): LabelLine[] => {
-  const parts: string[] = [];
-  for (const word of whole.text.split(' ')) {
-    const last = parts[parts.length - 1];
-    const joined = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && options.textWidth(joined, options.size, whole.weight) > width) parts.push(word);
-    else parts[Math.max(0, parts.length - 1)] = joined;
-  }
-  return parts.map((text) => ({ text, weight: whole.weight }));
-};
+const wrapLine = ({ text, weight }: LabelLine, width: number, { size, textWidth }: WordsOptions): LabelLine[] =>
+  brokenTo(width, text, size, weight, textWidth).map((part) => ({ text: part, weight }));
 
 /** Names of levels and inner lines, close above their own line, wherever along it there is room. */
 const lineWords = (piece: Piece, room: RoomForWords, options: WordsOptions): TextMark[] => {

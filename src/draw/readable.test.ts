@@ -1,10 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import type { Cloth } from '../cloth/index.ts';
 import { housePattern } from '../drafting/index.ts';
-import { distance, nearestOnPath, pathEnd, pathStart } from '../geometry/index.ts';
+import { type Bounds, distance, nearestOnPath, pathEnd, pathStart } from '../geometry/index.ts';
 import { layoutProblemFor } from '../lay/index.ts';
 import { cutLine, dartsOf, type Garment, pieceOf } from '../pattern/index.ts';
-import { drawLayout, drawNest, drawPiece, type Mark, rectangle, roomForWords, type TextMark } from './index.ts';
+import {
+  drawGarmentPieces,
+  drawLayout,
+  drawNest,
+  drawPiece,
+  type Mark,
+  markBounds,
+  rectangle,
+  roomForWords,
+  type TextMark,
+} from './index.ts';
 
 const blouse = housePattern('blouse');
 if (!blouse) throw new Error('The house has no blouse');
@@ -86,15 +96,75 @@ describe('pieces of the blouse', () => {
   });
 });
 
+const paperOf = (group: Mark): Bounds => {
+  const paper = flat([group]).find((mark) => mark.kind === 'path' && mark.ink === 'paper');
+  const bounds = paper && markBounds(paper);
+  if (!bounds) throw new Error('no paper');
+  return bounds;
+};
+const width = (bounds: Bounds) => bounds.maxX - bounds.minX;
+const height = (bounds: Bounds) => bounds.maxY - bounds.minY;
+
+/** Names that stand over a name or a paper of another piece. */
+const collisions = (marks: readonly Mark[]): readonly string[] => {
+  const things = marks.flatMap((group, of) => [
+    { of, name: 'paper', bounds: paperOf(group) },
+    ...textsOf([group]).map((text) => ({ of, name: text.text, bounds: markBounds(text) as Bounds })),
+  ]);
+  const apart = (a: Bounds, b: Bounds) => a.maxX <= b.minX || b.maxX <= a.minX || a.maxY <= b.minY || b.maxY <= a.minY;
+  return things.flatMap((one, index) =>
+    things
+      .slice(index + 1)
+      .filter((other) => one.of !== other.of && !apart(one.bounds, other.bounds))
+      .map((other) => `${one.name} (${one.of}) over ${other.name} (${other.of})`),
+  );
+};
+
+const jacket = housePattern('jacket')?.pattern();
+if (!jacket) throw new Error('The house has no jacket');
+/** From words that are read on paper to words that are read on a phone. */
+const textSizes = [12, 30, 60, 110];
+
 describe('a nest', () => {
-  it('names the sizes of each piece in their order', () => {
-    for (const group of drawNest(pattern, { unit: 'cm', size: '5' }).marks) {
-      const names = textsOf([group])
-        .filter(({ text }) => /^\d+$/.test(text))
-        .sort((a, b) => a.at.y - b.at.y)
-        .map(({ text }) => Number(text));
-      const rising = (names[0] ?? 0) < (names.at(-1) ?? 0) ? names : names.toReversed();
-      expect(rising).toEqual(pattern.sizes.map(({ id }) => Number(id)));
+  it('names the sizes of each piece in their order: all, or where there is no room the first, the chosen and the last', () => {
+    for (const textSize of textSizes) {
+      for (const group of drawNest(pattern, { unit: 'cm', size: '5', textSize }).marks) {
+        const names = textsOf([group])
+          .filter(({ text }) => /^\d+$/.test(text))
+          .sort((a, b) => a.at.y - b.at.y)
+          .map(({ text }) => Number(text));
+        const rising = (names[0] ?? 0) < (names.at(-1) ?? 0) ? names : names.toReversed();
+        const all = pattern.sizes.map(({ id }) => Number(id));
+        // How much of the nest's height all the names would take: between the two either is right, for the paper is
+        // that of the largest size alone.
+        const share = (all.length * 1.25 * textSize) / height(paperOf(group));
+        if (share < 0.95) expect(rising).toEqual(all);
+        if (share > 1.15) expect(rising).toEqual([all[0], 5, all.at(-1)]);
+      }
+    }
+  });
+  it.each(textSizes)('keeps names of pieces and sizes off its neighbours, in words of %s mm', (textSize) => {
+    for (const each of [pattern, jacket]) {
+      const { marks } = drawNest(each, { unit: 'cm', size: '5', textSize, aspect: 1.05 });
+      expect(collisions(marks)).toEqual([]);
+    }
+  });
+});
+
+describe('all pieces', () => {
+  it.each(textSizes)('have their names off their neighbours, in words of %s mm', (textSize) => {
+    const garment = jacket.sizes[4]?.garment as Garment;
+    expect(collisions(drawGarmentPieces(garment, { unit: 'cm', textSize, aspect: 1.05 }).marks)).toEqual([]);
+  });
+  it('break a name over a paper into lines no wider than the paper, where its words allow', () => {
+    const garment = jacket.sizes[4]?.garment as Garment;
+    const { marks } = drawGarmentPieces(garment, { unit: 'cm', textSize: 30 });
+    const facing = marks.find((mark) => mark.kind === 'group' && mark.label.startsWith('Back neck facing')) as Mark;
+    const above = textsOf([facing]).filter(({ at }) => at.y < paperOf(facing).minY);
+    expect(above.map(({ text }) => text).join(' ')).toBe('Back neck facing');
+    for (const line of above) {
+      if (line.text.includes(' '))
+        expect(width(markBounds(line) as Bounds)).toBeLessThanOrEqual(width(paperOf(facing)));
     }
   });
 });

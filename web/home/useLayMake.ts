@@ -17,17 +17,17 @@ import { usePattern } from '../patterns/pattern-source.ts';
 export const useLayMake = (make: StoredDocument<Make>): void => {
   const asked = usePattern(make.body.pattern);
   const say = useSay();
+  const narrow = useNarrow();
   const pattern = asked.state === 'here' ? asked.value : null;
   const laid = useMemo((): Laid | null => {
     if (!pattern) return null;
     const size = sizeFor(make.body, pattern, null);
     const { garment } = applyAlterations(size.garment, make.body.steps);
-    const options = make.body.size === null ? { unit: say.unit } : { unit: say.unit, size: size.id };
-    return { drawing: drawGarment(garment, make.body.name, options), subject: `home ${make.id}` };
-  }, [pattern, make, say]);
+    const options = { unit: say.unit, narrow, ...(make.body.size === null ? {} : { size: size.id }) };
+    return { drawing: drawGarment(garment, make.body.name, options), subject: `home ${make.id} ${narrow}` };
+  }, [pattern, make, say, narrow]);
   const envelope = useKnownEnvelope(make.body.pattern);
   const wearer = useDocument<Wearer>(envelope ? make.body.wearer : '');
-  const narrow = useNarrow();
   const chart = useMemo((): Laid | null => {
     if (!envelope) return null;
     const body = wearer.state === 'here' ? wearer.value.body : null;

@@ -10,6 +10,7 @@ import { Link } from '../parts/Link.tsx';
 import { Page } from '../parts/Page.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { BodyChart } from './BodyChart.tsx';
 import { ClothAndNotions } from './ClothAndNotions.tsx';
 import { ClothNeeded } from './ClothNeeded.tsx';
@@ -33,8 +34,9 @@ interface OnTable {
 /** Lays a pattern's sketch, its pieces, one of them or all sizes nested. */
 const usePatternOnTable = ({ house, pattern, size, shown, pick }: OnTable): void => {
   const say = useSay();
+  const narrow = useNarrow();
   const laid = useMemo((): Laid => {
-    const subject = `${pattern.id} ${pattern.view?.id ?? ''}`;
+    const subject = `${pattern.id} ${pattern.view?.id ?? ''} ${narrow}`;
     const pieceId = shown.startsWith('piece:') ? shown.slice('piece:'.length) : null;
     const piece = size.garment.pieces.find((one) => one.id === pieceId);
     if (house && shown === 'sketch') {
@@ -46,15 +48,15 @@ const usePatternOnTable = ({ house, pattern, size, shown, pick }: OnTable): void
     if (piece) return { drawing: drawOnePiece(piece, size.id, say.unit), subject: `${subject} ${piece.id}` };
     if (shown === 'nest') {
       const label = say.words(words.nestLabel, { name: pattern.name });
-      return { drawing: drawSizesNested(pattern, size.id, label, say.unit), subject: `${subject} nest` };
+      return { drawing: drawSizesNested(pattern, size.id, label, say.unit, narrow), subject: `${subject} nest` };
     }
     const name = say.words(words.onTable, { name: pattern.name, size: size.id });
     return {
-      drawing: drawGarment(size.garment, name, { unit: say.unit, locale, size: size.id }),
+      drawing: drawGarment(size.garment, name, { unit: say.unit, locale, size: size.id, narrow }),
       subject: `${subject} all`,
       onPick: pick,
     };
-  }, [house, pattern, size, shown, say, pick]);
+  }, [house, pattern, size, shown, say, pick, narrow]);
   useLay(laid);
 };
 

@@ -2,7 +2,7 @@ import { type Drawing, drawNest, drawPiece, sayCut } from '../../src/draw/index.
 import type { Pattern, Piece } from '../../src/pattern/index.ts';
 import type { Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
-import { readableSize, tableAspect } from '../parts/draw-garment.ts';
+import { narrowAspect, readableSize, tableAspect } from '../parts/draw-garment.ts';
 
 /** One piece as large as the table lets it be. */
 export const drawOnePiece = (piece: Piece, size: string, unit: Unit): Drawing => {
@@ -10,11 +10,19 @@ export const drawOnePiece = (piece: Piece, size: string, unit: Unit): Drawing =>
   return drawPiece(piece, { unit, locale, size, textSize: readableSize(paper) });
 };
 
-/** Every size of every piece, the chosen one firm. */
-export const drawSizesNested = (pattern: Pattern, chosen: string, label: string, unit: Unit): Drawing => {
-  const options = { unit, locale, size: chosen, aspect: tableAspect };
+/** Every size of every piece, the chosen one firm, in words that can be read on a table of this kind. */
+export const drawSizesNested = (
+  pattern: Pattern,
+  chosen: string,
+  label: string,
+  unit: Unit,
+  narrow: boolean,
+): Drawing => {
+  const options = { unit, locale, size: chosen, aspect: narrow ? narrowAspect : tableAspect };
+  // Larger words make the papers lie farther apart, and farther apart they are seen smaller: a second look settles it.
   const papers = drawNest(pattern, { ...options, textSize: 1 });
-  return { ...drawNest(pattern, { ...options, textSize: readableSize(papers) }), label };
+  const spread = drawNest(pattern, { ...options, textSize: readableSize(papers, narrow) });
+  return { ...drawNest(pattern, { ...options, textSize: readableSize(spread, narrow) }), label };
 };
 
 export const sayPieceCut = (piece: Piece, unit: Unit): string =>
