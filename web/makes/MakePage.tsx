@@ -16,7 +16,7 @@ import { useSettled } from '../parts/useSettled.ts';
 import { useHousePattern, usePattern } from '../patterns/pattern-source.ts';
 import { AlterationsPassage } from './AlterationsPassage.tsx';
 import { easeAsAltered } from './altered-ease.ts';
-import { choiceFor } from './choice.ts';
+import { choiceFor, withCupTaken } from './choice.ts';
 import { EnvelopeMake } from './EnvelopeMake.tsx';
 import { FitPassage } from './FitPassage.tsx';
 import type { FitInHand } from './fit-in-hand.ts';
@@ -66,8 +66,9 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
   const recommended = fit.ok ? (fit.value.ways[fit.value.recommended]?.startingSize ?? null) : null;
   const { size, altered } = useMakeGarment(make, pattern, recommended);
   const change = useCallback(
-    (apply: (make: Make) => Make, name: string) => desk.edit<Make>(id, apply, name),
-    [desk, id],
+    (apply: (make: Make) => Make, name: string) =>
+      desk.edit<Make>(id, (before) => withCupTaken(apply(before), pattern), name),
+    [desk, id, pattern],
   );
   const alteredEase = useMemo(
     () => (fit.ok ? easeAsAltered(fit.value, figures, size, altered.garment, cloth) : []),
