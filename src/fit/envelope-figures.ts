@@ -1,5 +1,5 @@
 import type { MeasureId } from '../body/index.ts';
-import { chartBodies, type Envelope, type FinishedOf, finishedOf } from '../pattern/index.ts';
+import { chartBodies, type Envelope, type FinishedOf, finishedOf, isSleeveless } from '../pattern/index.ts';
 import type { GirthFigure, LengthZone, PatternFigures, SizeFigures, UnknownFigure } from './figures.ts';
 import type { Kind } from './usual-ease.ts';
 
@@ -33,11 +33,11 @@ export const levelsKnownBy = (kind: Kind): readonly FinishedOf[] =>
  * What there is to lengthen where nobody has seen the pieces: the usual construction, a front and a back of two halves
  * each and a pair of sleeves, or two fronts and two backs of trousers.
  */
-const usualLengths = (kind: Kind): readonly LengthZone[] =>
+const usualLengths = (kind: Kind, sleeveless: boolean): readonly LengthZone[] =>
   upper.includes(kind)
     ? [
         { where: 'above-waist', measure: 'backWaistLength', count: 4, room: null },
-        { where: 'sleeve', measure: 'armLength', count: 2, room: null },
+        ...(sleeveless ? [] : [{ where: 'sleeve', measure: 'armLength', count: 2, room: null } as const]),
       ]
     : kind === 'trousers'
       ? [
@@ -55,14 +55,20 @@ const cupOf = (envelope: Envelope): Pick<PatternFigures, 'draftedCup' | 'cupSupp
   return { draftedCup: supposed ? commonCup : null, cupSupposed: supposed };
 };
 
+/** What a view is judged by: of one without sleeves nothing round the arm. */
+const judgedOf = (envelope: Envelope, view: string | null): readonly JudgedFigure[] => {
+  const sleeveless = isSleeveless(envelope, view);
+  return judged.filter(({ measure }) => !(sleeveless && measure === 'upperArmGirth'));
+};
+
 const girthsOf = (envelope: Envelope, view: string | null, size: string): readonly GirthFigure[] =>
-  judged.flatMap(({ of, measure, around }) => {
+  judgedOf(envelope, view).flatMap(({ of, measure, around }) => {
     const figure = finishedOf(envelope, size, view, of);
     return figure === null ? [] : [{ level: of, measure, around, finished: figure.mm, from: figure.from }];
   });
 
-const unknownOf = (envelope: Envelope, sizes: readonly SizeFigures[]): readonly UnknownFigure[] =>
-  judged
+const unknownOf = (envelope: Envelope, view: string | null, sizes: readonly SizeFigures[]): readonly UnknownFigure[] =>
+  judgedOf(envelope, view)
     .filter(({ wantedFor }) => wantedFor.includes(envelope.kind))
     .flatMap(({ of, measure }) => {
       const lacking = sizes.filter(({ girths }) => !girths.some(({ level }) => level === of));
@@ -81,7 +87,7 @@ export const envelopeFigures = (envelope: Envelope, view: string | null): Patter
       body,
       girths: girthsOf(envelope, view, id),
       bustDart: shaped ? 'unseen' : null,
-      lengths: usualLengths(envelope.kind),
+      lengths: usualLengths(envelope.kind, isSleeveless(envelope, view)),
     }),
   );
   return {
@@ -93,7 +99,7 @@ export const envelopeFigures = (envelope: Envelope, view: string | null): Patter
     ...cupOf(envelope),
     draftedStature: envelope.draftedStature,
     sizes,
-    unknown: unknownOf(envelope, sizes),
+    unknown: unknownOf(envelope, view, sizes),
     envelope: { printed: envelope, view },
   };
 };

@@ -66,6 +66,28 @@ describe('a pattern known by its envelope', () => {
   it('goes by the view: what is printed for another view is not known here', () => {
     expect(fitted(body, harbourBlouse, 'b').unknown.map(({ level }) => level)).toEqual(['waist', 'upper-arm']);
   });
+  it('judges no arm where the view has no sleeves, by her word or by its own', () => {
+    const views = (b: Partial<Envelope['views'][number]>): Envelope => ({
+      ...harbourBlouse,
+      views: harbourBlouse.views.map((view) => (view.id === 'b' ? { ...view, ...b } : view)),
+    });
+    const arm = { ...body, armLength: 640 };
+    const measuresSaid = (envelope: Envelope, view: string) =>
+      fitted(arm, envelope, view).ways[0]?.reasons.flatMap(({ values }) => values?.measure ?? values?.level ?? []);
+    expect(measuresSaid(harbourBlouse, 'b')).toEqual(expect.arrayContaining(['armLength', 'upper-arm']));
+    for (const without of [views({ sleeves: false }), views({ about: 'Sleeveless, with a facing' })]) {
+      const said = measuresSaid(without, 'b');
+      expect(said).not.toContain('armLength');
+      expect(said).not.toContain('upper-arm');
+      expect(fitted(arm, without, 'b').unknown.map(({ level }) => level)).toEqual(['waist']);
+      // The other view has its sleeves still, and what holds for both has.
+      expect(measuresSaid(without, 'a')).toContain('armLength');
+    }
+    // Her word outranks the envelope's.
+    expect(measuresSaid(views({ about: 'sleeveless', sleeves: true }), 'b')).toContain('armLength');
+    const alone = { ...harbourBlouse, views: [], finished: [], about: 'A top without sleeves' };
+    expect(fitted(arm, alone, null).unknown.map(({ level }) => level)).not.toContain('upper-arm');
+  });
   it('works its starting size from the body chart alone, and its bust by the chart', () => {
     const fit = fitted({ ...body, bustGirth: 36 * inch + 40 }, { ...harbourBlouse, finished: [] });
     expect(fit.ways[0]).toMatchObject({

@@ -520,6 +520,8 @@ export const chartWords = {
     'width',
     'chart',
   ],
+  /** Words by which a garment without sleeves is known. */
+  sleeveless: ['sleeveless', 'no sleeves', 'without sleeves'],
   allViews: ['all views', 'all', 'every view', 'all garments', 'views all'],
   view: 'View {letter}',
   /** What a row for every view is called in a sentence. */

@@ -1,4 +1,5 @@
 import { type FormEvent, useId, useState } from 'react';
+import { isSleeveless } from '../../src/pattern/index.ts';
 import { envelopePageWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Passage } from '../makes/Passages.tsx';
@@ -34,7 +35,7 @@ export const ViewsPassage = () => {
         <div key={view.id} className="measure">
           <h3>{view.name}</h3>
           <WordsField
-            label={say.words(words.describe, { view: view.id })}
+            label={say.words(words.describe, { view: view.name })}
             hint={words.describeHint}
             value={view.about}
             onChange={(about) =>
@@ -47,13 +48,32 @@ export const ViewsPassage = () => {
               )
             }
           />
+          {envelope.kind !== 'trousers' && envelope.kind !== 'skirt' && (
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={isSleeveless(envelope, view.id)}
+                onChange={(event) => {
+                  const sleeves = !event.target.checked;
+                  change(
+                    (before) => ({
+                      ...before,
+                      views: before.views.map((one) => (one.id === view.id ? { ...one, sleeves } : one)),
+                    }),
+                    `view ${view.id} sleeves`,
+                  );
+                }}
+              />
+              {words.sleeveless}
+            </label>
+          )}
           <div className="verbs measure-verbs">
             <button
               type="button"
               className="verb verb-quiet"
               onClick={() => change((before) => withoutView(before, view.id), `view ${view.id} away`)}
             >
-              {say.words(words.remove, { view: view.id })}
+              {say.words(words.remove, { view: view.name })}
             </button>
           </div>
         </div>

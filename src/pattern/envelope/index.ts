@@ -9,4 +9,5 @@ export { clothLayers, clothNaps, finishedKinds } from './names.ts';
 export { type AskedAnswer, newlyPlaced, placeAsked, withChart } from './place-asked.ts';
 export { readChart } from './read-chart.ts';
 export { clothWidths, longestFigure } from './schema.ts';
+export { isSleeveless } from './sleeves.ts';
 export * from './types.ts';

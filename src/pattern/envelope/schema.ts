@@ -48,7 +48,9 @@ export const envelopeSchema = z.strictObject({
   kind: z.enum(['top', 'dress', 'jacket', 'coat', 'trousers', 'skirt']),
   printedIn: z.enum(['inches', 'cm']),
   sizes: z.array(sizeName).min(1).max(envelopeHolds.sizes),
-  views: z.array(z.strictObject({ id: viewId, name, about: words })).max(envelopeHolds.views),
+  views: z
+    .array(z.strictObject({ id: viewId, name, about: words, sleeves: z.exactOptional(z.boolean()) }))
+    .max(envelopeHolds.views),
   body: z
     .array(z.strictObject({ measure: z.enum(measureIds), figures: figures(longestFigure.body) }))
     .max(measureIds.length),

@@ -56,6 +56,8 @@ export interface EnvelopeView {
   readonly id: string;
   readonly name: string;
   readonly about: string;
+  /** Whether it has sleeves, where she has said so; else its words say it. */
+  readonly sleeves?: boolean;
 }
 
 /**
