@@ -191,10 +191,11 @@ export const planRaincoat = (given: Measures, wished: EaseByLevel): Result<Rainc
       mayWiden: asked.value['upper-arm'] === undefined,
     },
     hood: {
-      // As high as the crown above the nape, and a fifth of the head for nodding, hair and a woollen hat.
-      height: crown + 0.19 * body.headGirth,
-      // A head is about a third of its girth long; the rest is room for a hat and the visor.
-      depth: 0.415 * body.headGirth,
+      // As high as the crown above the nape, and an eighth of the head for nodding, hair and a woollen hat: half the strip
+      // lies over the crown besides. Much higher, and it falls over the eyes and stays behind when the head turns.
+      height: crown + 0.13 * body.headGirth,
+      // A head is about a third of its girth long; the rest is room for a hat and the visor. Half the strip lies behind.
+      depth: 0.395 * body.headGirth,
       // Together nearly as broad as a head, which is 0.27 of its girth; narrower at the nape, as the head is.
       stripFront: 0.105 * body.headGirth,
       stripNape: 0.075 * body.headGirth,

@@ -1,6 +1,7 @@
+import { pathPointAtLength } from '../geometry/index.ts';
 import { edgeLength, type Garment, pieceOf } from '../pattern/index.ts';
 import type { ShapeCheck } from './shape-check.ts';
-import { cornerBetween, edgeBend, landmarkIn, runOf } from './shape-garment.ts';
+import { cornerBetween, edgeBend, landmarkIn, notchIn, runOf } from './shape-garment.ts';
 import { leastRadius } from './shape-measures.ts';
 import { check, smooth, sources, square } from './shape-rules.ts';
 
@@ -34,9 +35,21 @@ export const raincoatHoodShape: readonly ShapeCheck[] = [
     'Neck point to crown over the height of the head above the nape: the head nods without the coat rising',
     children,
     'share',
-    [1.2, 2],
+    [1.15, 1.6],
     (garment, body) =>
       (side(garment, 'neck-point').y - side(garment, 'crown').y) / ((body.stature ?? 0) - (body.napeHeight ?? 0)),
+  ),
+  check(
+    'hood-turns',
+    'Neck point over the crown to the strip’s middle, less the head’s height and half its breadth: with more, the hood falls over the eyes and stays behind when the head turns',
+    children,
+    'mm',
+    [20, 75],
+    (garment, body) => {
+      const over = pathPointAtLength(runOf(garment, 'hood-centre', 'top'), notchIn(garment, 'hood-centre', 'crown')).x;
+      const height = side(garment, 'neck-point').y - side(garment, 'crown').y;
+      return height + over - ((body.stature ?? 0) - (body.napeHeight ?? 0)) - 0.135 * (body.headGirth ?? 0);
+    },
   ),
   check(
     'hood-depth',

@@ -295,6 +295,8 @@ describe('the raincoat’s shape checks', () => {
     expect(found(whole, { ...child, handGirth: child.handGirth + 60 })).toMatch(/hand-passes/);
     expect(found(whole, { ...child, headGirth: child.headGirth + 80 })).toMatch(/hood-depth.*strip-breadth/);
     expect(found(whole, { ...child, napeHeight: child.napeHeight - 60 })).toMatch(/hood-height/);
+    // A hood made for a head so much taller falls over this child’s eyes.
+    expect(found(whole, { ...child, napeHeight: child.napeHeight + 40 })).toMatch(/hood-turns/);
     expect(found(whole, { ...child, neckBaseGirth: child.neckBaseGirth + 40 })).toMatch(/neck-opened/);
     expect(found(whole, { ...child, armLength: child.armLength + 40 })).toMatch(/sleeve-reaches/);
     expect(found(whole, { ...child, kneeHeight: child.kneeHeight + 90 })).toMatch(/to-mid-thigh/);
