@@ -36,6 +36,7 @@ export const standPiece = (stand: StandDraft): Piece => {
     ],
     darts: [],
     notches: [
+      { id: 'collar-middle', edge: 'top', at: 0.5, strokes: 1 },
       { id: 'collar-end', edge: 'top', at: 1, strokes: 1 },
       { id: 'centre-front', edge: 'neck-stand', at: 0.5, strokes: 1 },
       { id: 'neck-front', edge: 'neck-front', at: 0.5, strokes: 1 },

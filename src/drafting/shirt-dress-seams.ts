@@ -73,7 +73,9 @@ const collarSeams = (collar: boolean): readonly Seam[] => [
   plain('stand-top-front', side('collar-stand', 'top-front'), side('collar-stand', 'top-front')),
   ...(collar
     ? [
-        plain('collar', side('collar', 'neck', true), side('collar-stand', 'top')),
+        plain('collar', side('collar', 'neck', true), side('collar-stand', 'top'), [
+          ['collar-middle', 'collar-middle'],
+        ]),
         plain('collar-outer', side('collar', 'outer'), side('collar', 'outer')),
         plain('collar-points', side('collar', 'front'), side('collar', 'front')),
       ]

@@ -32,8 +32,16 @@ const elasticMarks = ({ backBand, gathered }: TrousersWaist): readonly Notch[] =
   { id: 'elastic-right', edge: 'inner-right', at: gathered / backBand, strokes: 1 },
 ];
 
-const frontBand = ({ frontBand: length }: TrousersWaist): Piece => ({
-  ...straightWaistband({
+/** The middle of what each leg's waist is sewn to: the waist has the same. */
+const legMiddles: readonly Notch[] = ['right', 'left'].map((id) => ({
+  id: `${id}-middle`,
+  edge: id,
+  at: 0.5,
+  strokes: 1,
+}));
+
+const frontBand = ({ frontBand: length }: TrousersWaist): Piece => {
+  const piece = straightWaistband({
     name: 'Front waistband',
     width: band.width,
     sections: [
@@ -42,10 +50,14 @@ const frontBand = ({ frontBand: length }: TrousersWaist): Piece => ({
     ],
     underlap: 0,
     allowances: { seam: allowances.seam, long: allowances.seam },
-  }),
-  id: 'front-waistband',
-  cut: [shell(1, false), interfacing(1, false)],
-});
+  });
+  return {
+    ...piece,
+    id: 'front-waistband',
+    cut: [shell(1, false), interfacing(1, false)],
+    notches: [...piece.notches, ...legMiddles],
+  };
+};
 
 /** The back band, cut as long as the back's waist; its level stops where it ends once gathered. */
 const backBand = (waist: TrousersWaist): Piece => {
@@ -65,7 +77,7 @@ const backBand = (waist: TrousersWaist): Piece => {
     ...piece,
     id: 'back-waistband',
     cut: [shell(1, false)],
-    notches: [...piece.notches, ...elasticMarks(waist)],
+    notches: [...piece.notches, ...legMiddles, ...elasticMarks(waist)],
     levels: [{ id: 'waist', from: { x: length - gathered, y }, to: { x: length + gathered, y }, stops: 'both' }],
   };
 };
@@ -74,10 +86,11 @@ const bandSeams = (gathered: boolean): readonly Seam[] => {
   const [piece, which] = gathered ? ['back-waistband', 'back'] : ['front-waistband', 'front'];
   // Worn, the front's band lies from right to left as it does face up; the back's from left to right.
   const halves = (gathered ? ['left', 'right'] : ['right', 'left']) as readonly [string, string];
-  const join = (id: string, bandEdge: string, reversed: boolean): Seam =>
-    gathered
-      ? plain(id, side(which, 'waist'), side(piece, bandEdge, reversed))
-      : longer('eased', id, side(which, 'waist'), side(piece, bandEdge, reversed), [0, 2 * frontEase]);
+  const join = (id: string, bandEdge: string, reversed: boolean): Seam => {
+    const [waist, band] = [side(which, 'waist'), side(piece, bandEdge, reversed)];
+    const middle: Seam['notches'] = halves.includes(bandEdge) ? [['waist-middle', `${bandEdge}-middle`]] : [];
+    return gathered ? plain(id, waist, band, middle) : longer('eased', id, waist, band, [0, 2 * frontEase], middle);
+  };
   return [
     join(`band-${which}-${halves[0]}`, halves[0], false),
     join(`band-${which}-${halves[1]}`, halves[1], true),
