@@ -23,7 +23,7 @@ export const dungareesWords = {
   work: [
     {
       do: 'prepare',
-      text: 'Transfer notches, and the places of pockets, buttons and buckles. Fuse interfacing to the side facings and underlaps and to the top of both bibs. Neaten side, inside leg and crotch.',
+      text: 'Transfer notches, and the places of pockets, buttons and buckles. Fuse interfacing to the side facings and underlaps, and a strip of it along the top of both bibs. Neaten side, inside leg and crotch.',
     },
     {
       do: 'sew',
