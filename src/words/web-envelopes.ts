@@ -26,6 +26,23 @@ export const webEnvelopeProblems: ProblemCatalogue = {
     message: 'No pattern is drafted for a difference like that.',
     remedy: 'It is bust less upper bust, and seldom more than 15 cm or 6 in. Look at the unit.',
   },
+  'web.cup-letter': {
+    message: '“{letter}” is a letter, and no two pattern houses need mean the same by it.',
+    remedy:
+      'On an envelope A, B, C and D mostly stand for a bust about 1, 2, 3 and 4 inches (2.5, 5, 7.5 and 10 cm) larger than the upper bust: {letter} for {likely}. If yours means that, write {likely}.',
+  },
+  'web.cloth-too-short': {
+    message: 'There is {inHand} of this cloth, and the estimate is {buy}: {short} too little.',
+    remedy: 'Look for wider cloth or a shorter view, or lay the tissue out on it before you give it up.',
+  },
+  'web.cloth-under-piece': {
+    message: 'A front of this size is about {piece} wide with its seam allowances, and this cloth has {room} for it.',
+    remedy: 'Lay it single, choose wider cloth, or expect to join pieces with a seam.',
+  },
+  'web.cloth-narrow': {
+    message: 'A width of {width} is hardly enough for a garment’s pieces: most cloth is over {narrow} wide.',
+    remedy: 'Look at the unit; if it is so narrow, lay the tissue out on it before you buy.',
+  },
   'web.times-not-whole': {
     message: 'How many times it counts is a whole number from 1 to 20.',
     remedy: 'Write 2 for a pair or a piece on the fold, 1 for a piece cut once.',

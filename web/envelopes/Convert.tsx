@@ -1,7 +1,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { type Cloth, type ClothLaid, convertCloth } from '../../src/cloth/index.ts';
 import type { ClothRow, Envelope } from '../../src/pattern/index.ts';
-import { formatLength, lengthToBuy, parsePercent, type Result } from '../../src/units/index.ts';
+import { formatLength, lengthToBuy, type Problem, parsePercent, type Result } from '../../src/units/index.ts';
 import { clothWords, envelopePageWords } from '../../src/words/index.ts';
 import { useDocuments } from '../app/desk-context.ts';
 import { locale, useSay } from '../app/settings.tsx';
@@ -10,7 +10,8 @@ import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import type { ReckonedCloth } from './cloth-picture.ts';
-import { sayClothRow, viewName, widthAsPrinted } from './row-words.ts';
+import { clothSaid } from './cloth-said.ts';
+import { sayClothRow, widthAsPrinted } from './row-words.ts';
 
 const words = envelopePageWords.convert;
 
@@ -91,6 +92,7 @@ export const Convert = ({
   }, [row, needed, width, nap, laid, percent, cloth, envelope, say.unit]);
 
   const buy = converted?.ok ? converted.value.buy : null;
+  const against = clothSaid({ envelope, view, size, width, laid, buy, inHand: cloth?.length ?? null });
   const name = cloth?.name ?? '';
   const colour = cloth?.colour ?? plainColour;
   useEffect(() => {
@@ -209,11 +211,14 @@ export const Convert = ({
                 {say.words(words.of, { width: say.length(width) })}
               </p>
               <p className="note">{both(converted.value.buy, converted.value.length)}</p>
+              {against.map((problem) => (
+                <SaidProblem key={problem.code} problem={problem} />
+              ))}
               <details>
                 <summary>{words.why}</summary>
                 <ul>
                   <li>
-                    {sayClothRow(envelope, row)}, {viewName(envelope, view)}: {rowLabel(row)}
+                    {sayClothRow(envelope, row)}: {rowLabel(row)}
                   </li>
                   {converted.value.why.map((reason) => (
                     <li key={reason.code}>
@@ -232,9 +237,12 @@ export const Convert = ({
 };
 
 const Said = ({ result }: { result: Result<unknown> }) => {
+  return result.ok ? null : <SaidProblem problem={result.problem} />;
+};
+
+const SaidProblem = ({ problem }: { problem: Problem }) => {
   const say = useSay();
-  if (result.ok) return null;
-  const { message, remedy } = say.problem(result.problem);
+  const { message, remedy } = say.problem(problem);
   return (
     <p className="field-trouble">
       <strong>{message}</strong> {remedy}
