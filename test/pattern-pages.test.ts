@@ -9,27 +9,30 @@ import { patternPage } from './pages/pattern-page.ts';
 const anew = process.env['EASEWRIGHT_LAY_ANEW'] === '1';
 const folder = '../docs/patterns';
 
-describe.each(housePatterns.map((house) => ({ id: house.id, house })))('docs/patterns/$id.md', ({ id, house }) => {
-  it('is what the code says', async () => {
-    if (anew) for (const view of house.views) await keepTable(house, view.id);
-    await expect(patternPage(house, (view) => keptTable(house, view))).toMatchFileSnapshot(`${folder}/${id}.md`);
-  }, 600_000);
+describe.each(housePatterns.map((house) => ({ id: house.id, house })))(
+  'the page of $id in docs/patterns',
+  ({ id, house }) => {
+    it('is what the code says', async () => {
+      if (anew) for (const view of house.views) await keepTable(house, view.id);
+      await expect(patternPage(house, (view) => keptTable(house, view))).toMatchFileSnapshot(`${folder}/${id}.md`);
+    }, 600_000);
 
-  it.each(house.views.map((view) => view.id))('shows the view %s as it is drafted', async (view) => {
-    const pattern = house.pattern({ view });
-    const middle = pattern.sizes[Math.floor((pattern.sizes.length - 1) / 2)];
-    if (!middle) throw new Error('no size');
-    const sketch = writeSvg(drawFlatSketch(house.sketch(middle.garment, view), house.name), { unit: 'none' });
-    await expect(sketch).toMatchFileSnapshot(`${folder}/pictures/sketch-${id}-${view}.svg`);
-    const nest = writeSvg(drawNest(pattern, { unit: 'cm', size: middle.id }), { unit: 'none', decimals: 0 });
-    await expect(nest).toMatchFileSnapshot(`${folder}/pictures/nest-${id}-${view}.svg`);
-  });
+    it.each(house.views.map((view) => view.id))('shows the view %s as it is drafted', async (view) => {
+      const pattern = house.pattern({ view });
+      const middle = pattern.sizes[Math.floor((pattern.sizes.length - 1) / 2)];
+      if (!middle) throw new Error('no size');
+      const sketch = writeSvg(drawFlatSketch(house.sketch(middle.garment, view), house.name), { unit: 'none' });
+      await expect(sketch).toMatchFileSnapshot(`${folder}/pictures/sketch-${id}-${view}.svg`);
+      const nest = writeSvg(drawNest(pattern, { unit: 'cm', size: middle.id }), { unit: 'none', decimals: 0 });
+      await expect(nest).toMatchFileSnapshot(`${folder}/pictures/nest-${id}-${view}.svg`);
+    });
 
-  it('states the cloth that laying it out anew takes', async () => {
-    const view = house.views[0]?.id ?? '';
-    const middle = house.chart[Math.floor((house.chart.length - 1) / 2)]?.id ?? '';
-    const kept = keptTable(house, view).filter(({ size }) => size === middle);
-    expect(kept.length).toBeGreaterThan(0);
-    expect(JSON.parse(JSON.stringify(await layOut(house, view, middle)))).toEqual(kept);
-  });
-});
+    it('states the cloth that laying it out anew takes', async () => {
+      const view = house.views[0]?.id ?? '';
+      const middle = house.chart[Math.floor((house.chart.length - 1) / 2)]?.id ?? '';
+      const kept = keptTable(house, view).filter(({ size }) => size === middle);
+      expect(kept.length).toBeGreaterThan(0);
+      expect(JSON.parse(JSON.stringify(await layOut(house, view, middle)))).toEqual(kept);
+    });
+  },
+);

@@ -126,6 +126,19 @@ describe('the judge', () => {
     const judged = (change: (copy: Mutable) => void) => judgeGarment(changed(garment, change)).join('\n');
     expect(judged((copy) => Object.assign(copy.seams[0] ?? {}, { lengthA: 1 }))).toMatch(/printed 1/);
     expect(judged((copy) => Object.assign(copy.girths[0] ?? {}, { finished: 900 }))).toMatch(/printed 900/);
+    expect(judged((copy) => Object.assign(copy.girths[0] ?? {}, { pieces: [{ piece: 'front', factor: 2 }] }))).toMatch(
+      /back carries it and is not counted/,
+    );
+    expect(
+      judged((copy) =>
+        Object.assign(copy.girths[0] ?? {}, {
+          pieces: [
+            { piece: 'front', factor: 4 },
+            { piece: 'back', factor: 2 },
+          ],
+        }),
+      ),
+    ).toMatch(/front is counted more often than it is cut/);
     expect(judged((copy) => Object.assign(piece(copy, 'front').darts[0]?.point ?? {}, { y: 0 }))).toMatch(/legs/);
     expect(judged((copy) => Object.assign(copy.seams[0]?.b ?? {}, { edge: 'nowhere' }))).toMatch(/not printed/);
   });

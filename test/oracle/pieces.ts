@@ -171,6 +171,9 @@ export const widthAt = (piece: PrintedPiece, levelId: string): number => {
 /** How often a piece goes round: once round a limb; round a body as often as it is cut, twice when on the fold. */
 const factorAround = (piece: PrintedPiece): number => (piece.onFold ? 2 : piece.count);
 
+/** Second layers, and what lies on the shell: they go round with it and add nothing. */
+const liesWithin = (piece: PrintedPiece): boolean => /^lining|facing|pocket|placket|flap|stand/.test(piece.id);
+
 /** Complaints about finished girths: misprinted, not body + ease, or over pieces counted more often than they are cut. */
 export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
   garment.girths.flatMap((girth) => {
@@ -184,6 +187,14 @@ export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
       }
       if (factor > factorAround(piece)) found.push(`${girth.level}: ${id} is counted more often than it is cut`);
       finished += factor * widthAt(piece, girth.level);
+    }
+    // No shell piece that carries the level may be left out: what goes round the body goes into its girth. A level measured on
+    // the waistband is not measured again on what is gathered or darted into it.
+    const onBand = girth.pieces.some(({ piece }) => /waistband/.test(piece));
+    for (const piece of onBand ? [] : garment.pieces) {
+      const counted = girth.pieces.some((one) => one.piece === piece.id);
+      if (!counted && !liesWithin(piece) && piece.levels.some((level) => level.id === girth.level))
+        found.push(`${girth.level}: ${piece.id} carries it and is not counted`);
     }
     if (Math.abs(finished - girth.finished) > slack.girth / 10)
       found.push(`${girth.level}: measures ${finished}, printed ${girth.finished}`);
