@@ -190,7 +190,7 @@ export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
     }
     // No shell piece that carries the level may be left out: what goes round the body goes into its girth. A level measured on
     // the waistband is not measured again on what is gathered or darted into it.
-    const onBand = girth.pieces.some(({ piece }) => /band/.test(piece));
+    const onBand = girth.pieces.some(({ piece }) => /band|^waist-/.test(piece));
     for (const piece of onBand ? [] : garment.pieces) {
       const counted = girth.pieces.some((one) => one.piece === piece.id);
       if (!counted && !liesWithin(piece) && piece.levels.some((level) => level.id === girth.level))
