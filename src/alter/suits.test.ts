@@ -13,7 +13,10 @@ describe('which alterations suit a garment', () => {
   it('offers bust alterations only where a dart in the front shapes the bust', () => {
     expect(offeredFor('blouse')).toEqual(expect.arrayContaining(['full-bust', 'small-bust', 'lengthen-shorten']));
     for (const id of ['dungarees', 'skirt', 'trousers', 'jacket']) {
-      expect(offeredFor(id).filter((one) => one.endsWith('-bust')), id).toEqual([]);
+      expect(
+        offeredFor(id).filter((one) => one.endsWith('-bust')),
+        id,
+      ).toEqual([]);
       expect(offeredFor(id), id).toContain('lengthen-shorten');
     }
   });
