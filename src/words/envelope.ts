@@ -156,6 +156,10 @@ export const envelopeProblems: ProblemCatalogue = {
     message: 'One star is read as without nap, two as with nap, three or both as either.',
     remedy: 'If the envelope says otherwise, paste its line about the stars above the chart.',
   },
+  'envelope.one-for-all': {
+    message: 'One figure is taken for every size: “{text}”.',
+    remedy: 'Mend the row below if some size needs another.',
+  },
   'envelope.line-left-out': {
     message: 'Left out, because it is no row of the chart: “{text}”.',
     remedy: 'If it holds a measure, write it as a row with a figure for every size.',
@@ -522,6 +526,8 @@ export const chartWords = {
   ],
   /** Words by which a garment without sleeves is known. */
   sleeveless: ['sleeveless', 'no sleeves', 'without sleeves'],
+  /** Said beside the one figure of a row that stands for every size. */
+  everySize: ['for all sizes', 'all sizes', 'for every size', 'every size', 'each size'],
   allViews: ['all views', 'all', 'every view', 'all garments', 'views all'],
   view: 'View {letter}',
   /** What a row for every view is called in a sentence. */

@@ -277,7 +277,7 @@ export const envelopePageWords = {
     allowanceHint: 'Write 0 where none is; leave it empty where the envelope does not say.',
     cup: 'Drafted for a bust larger than the upper bust by',
     cupHint:
-      'Bust less upper bust, not a bra cup. Leave it empty where nothing is said: then what is common is supposed, and the fit says so.',
+      'Bust girth less upper bust girth, as a length. Where the envelope says “B cup” it means this difference, commonly about 2 inches (5 cm) for B and an inch (2.5 cm) more for each letter after it; it is not a bra’s cup. Leave it empty where nothing is said: then what is common is supposed, and the fit says so.',
     stature: 'Drafted for a height of',
     statureHint: 'Leave it empty where nothing is said.',
     cloth: 'Cloth it is meant for',

@@ -6,6 +6,7 @@ import { Passage } from '../makes/Passages.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { ReadField, WordsField } from '../parts/TextField.tsx';
+import { cupLetter } from './cup-letter.ts';
 import { DoubtWords } from './Doubts.tsx';
 import { useEnvelope } from './envelope-context.ts';
 
@@ -70,6 +71,7 @@ export const SheetPassage = () => {
         purpose="amount"
         place={`${id}/cup`}
         mm={envelope.draftedCup}
+        unread={cupLetter}
         check={(mm) => (mm <= 300 ? good(mm) : bad('web.cup-too-large'))}
         onCommit={(draftedCup) => set({ draftedCup }, 'cup')}
       />

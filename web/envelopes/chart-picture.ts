@@ -35,7 +35,7 @@ interface Layout {
 
 const layouts = {
   wide: { across: 58, down: 7.4, line: 4.1, most: 12, figures: true },
-  narrow: { across: 23, down: 4.6, line: 3.2, most: 4, figures: false },
+  narrow: { across: 23, down: 5.2, line: 3.8, most: 3, figures: false },
 } as const satisfies Record<string, Layout>;
 
 /** What of a chart is drawn: for which table, and around which row, where not all have room. */

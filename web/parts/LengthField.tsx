@@ -17,6 +17,8 @@ interface LengthFieldProps {
   readonly hint?: ReactNode;
   /** Refuses a length that reads but cannot be. */
   readonly check?: (mm: number) => Result<number>;
+  /** What is said of words that are no length, where more can be said than that. */
+  readonly unread?: (typed: string) => Problem | null;
   readonly onCommit: (mm: number | null, written: string | null) => void;
   readonly onFocus?: () => void;
   readonly quietLabel?: boolean;
@@ -37,7 +39,11 @@ export const LengthField = (props: LengthFieldProps) => {
 
   const read = (typed: string): Result<number> | 'empty' => {
     const length = readTyped(typed, say.unit, purpose, signed);
-    return length !== 'empty' && length.ok && check ? check(length.value) : length;
+    if (length !== 'empty' && !length.ok) {
+      const instead = props.unread?.(typed);
+      return instead ? { ok: false, problem: instead } : length;
+    }
+    return length !== 'empty' && check ? check(length.value) : length;
   };
   const now = text === null ? null : read(text);
   const problem: Problem | null = now !== null && now !== 'empty' && !now.ok ? now.problem : null;

@@ -6,6 +6,7 @@ import { type Heard, hasDigit, hear, nothingHeard, ownUnit } from './chart-heard
 import { type Parted, part, tooMany } from './chart-part.ts';
 import { layerSaid, napSaid, starsLegend, widthSaid } from './cloth-label.ts';
 import { isPrice, isTitle } from './labels.ts';
+import { oneForAll } from './one-for-all.ts';
 import { type RowUnit, rowFigures, type SystemFigures } from './row-figures.ts';
 import type { SizeHead } from './size-head.ts';
 import type { ClothRow } from './types.ts';
@@ -30,6 +31,8 @@ export interface ChartRows {
   readonly rows: readonly PrintedRow[];
   /** Lines that were neither rows nor headings, as they stand. */
   readonly leftOut: readonly string[];
+  /** Rows whose one figure was taken for every size, as they stand. */
+  readonly forAll: readonly string[];
   readonly starsUsed: boolean;
   readonly legend: boolean;
 }
@@ -134,6 +137,7 @@ export const chartRows = (
   const { kind, views = [] } = options;
   const rows: PrintedRow[] = [];
   const leftOut: string[] = [];
+  const forAll: string[] = [];
   const texts = lines.map((line) => line.filter((cell) => cell !== '').join(' '));
   // A legend holds for the whole chart; most stand at its foot.
   const legend = texts.map(starsLegend).find((stars) => stars !== null) ?? null;
@@ -146,7 +150,8 @@ export const chartRows = (
       heard = hear(title, heard, kind, views) ?? heard;
       continue;
     }
-    const parted = part(line, head, separator, views);
+    const sole = kind === 'cloth' ? oneForAll(line, head, views) : null;
+    const parted = sole ?? part(line, head, separator, views);
     if (!parted.cells.some(hasDigit)) {
       const heading = hear(text, heard, kind, views);
       const broken = heading && !namesRow(text, kind) ? null : brokenRow(text, kind, head);
@@ -159,7 +164,8 @@ export const chartRows = (
     const read = readRow(parted, heard, head, options);
     if (!read.ok) return read;
     rows.push(read.value.row);
+    if (sole) forAll.push(text);
     heard = read.value.heard;
   }
-  return good({ rows, leftOut, starsUsed, legend: legend !== null });
+  return good({ rows, leftOut, forAll, starsUsed, legend: legend !== null });
 };

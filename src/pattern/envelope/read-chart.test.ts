@@ -353,6 +353,28 @@ describe('cloth needed', () => {
     expect(chart.asked.map(({ label }) => label)).toEqual(['Shoulder width']);
   });
 
+  it.each([
+    ['tabs', 'Size\t8\t10\t12\n45" Fabric\t2\t2 1/8\t2 1/4\nInterfacing 20"\t3/4 yd'],
+    ['tabs, no unit', 'Size\t8\t10\t12\n45" Fabric\t2\t2 1/8\t2 1/4\nInterfacing 20"\t¾'],
+    ['a comma', 'Size\t8\t10\t12\n45" Fabric\t2\t2 1/8\t2 1/4\nInterfacing 20", ¾ yd'],
+    ['spaces', 'Size 8 10 12\n45" Fabric 2 2 1/8 2 1/4\nInterfacing 20" 3/4 yd'],
+    ['words', 'Size\t8\t10\t12\n45" Fabric\t2\t2 1/8\t2 1/4\nInterfacing 20": 3/4 yd for all sizes'],
+  ])('takes one figure beside a layer for every size and says so (%s)', (_, text) => {
+    const chart = read(text, { kind: 'cloth', printedIn: 'inches' });
+    expect(chart.asked).toEqual([]);
+    const row = chart.clothNeeded.find(({ layer }) => layer === 'interfacing');
+    expect(row?.width).toBeCloseTo(20 * 25.4, 6);
+    for (const figure of row?.figures ?? []) expect(figure).toBeCloseTo(0.75 * 914.4, 6);
+    expect(row?.figures).toHaveLength(3);
+    expect(chart.clothNeeded.find(({ layer }) => layer === 'shell')?.figures[1]).toBeCloseTo(2.125 * 914.4, 6);
+    expect(chart.said.map(({ code }) => code)).toEqual(['envelope.one-for-all']);
+  });
+
+  it('takes no one figure of a width alone for every size: two may be missing', () => {
+    const refused = readChart('Size\t8\t10\t12\n115 cm\t2.1\n150 cm\t1.6\t1.7\t1.8', metric);
+    expect(refused).toMatchObject({ ok: false, problem: { code: 'envelope.gap' } });
+  });
+
   it('asks about a row without a width', () => {
     const chart = read('Size\t8\t10\n115 cm\t2.1\t2.2\nElastic\t0.7 m\t0.8 m', metric);
     expect(chart.asked).toEqual([

@@ -93,6 +93,7 @@ const sayHow = (rows: ChartRows, sizes: readonly string[], newViews: readonly En
   ...(sizes.length === 1 ? [{ code: 'envelope.one-size', values: { size: sizes[0] ?? '' } }] : []),
   ...newViews.map(({ name }) => ({ code: 'envelope.view-new', values: { view: name } })),
   ...(rows.starsUsed && !rows.legend ? [{ code: 'envelope.stars-usual' }] : []),
+  ...rows.forAll.map((text) => ({ code: 'envelope.one-for-all', values: { text: text.slice(0, 120) } })),
   ...rows.leftOut
     .slice(0, 20)
     .map((text) => ({ code: 'envelope.line-left-out', values: { text: text.slice(0, 120) } })),
