@@ -21,11 +21,22 @@ export interface EaseOptions {
   readonly locale?: string;
   /** The size looked at; the recommended starting size when left out. */
   readonly size?: string;
+  /** For a phone's table: lower and in fewer words, only the size looked at named. */
+  readonly narrow?: boolean;
 }
 
-/** Of the drawing's width, em of its words and the height of one level: a note on the table. */
-const widthInEms = 35.6;
-const rowInEms = 7.8;
+/** How the note is set, in ems of its words. */
+interface Setting {
+  /** The rule's length, the height of one level, and the bar's middle below its top. */
+  readonly width: number;
+  readonly row: number;
+  readonly barAt: number;
+  /** Whether the other sizes and the usual bar are named. */
+  readonly allNamed: boolean;
+}
+
+const broadSetting: Setting = { width: 35.6, row: 7.8, barAt: 4, allNamed: true };
+const narrowSetting: Setting = { width: 21, row: 3.7, barAt: 2.1, allNamed: false };
 
 /**
  * Where the rule begins and ends, mm of ease, and the em that goes with it. A place along the rule is its ease at full
@@ -35,6 +46,7 @@ interface Rule {
   readonly low: number;
   readonly high: number;
   readonly size: number;
+  readonly setting: Setting;
 }
 
 /**
@@ -46,9 +58,10 @@ export const drawEase = (fit: Fit, options: EaseOptions): Drawing => {
   const chosen = options.size ?? fit.ways[fit.recommended]?.startingSize ?? fit.sizes[0]?.size ?? '';
   const levels = levelsOf(fit);
   const cells = fit.sizes.flatMap((one) => one.cells);
-  const rule = ruleFor(cells, fit, chosen);
+  const setting = options.narrow ? narrowSetting : broadSetting;
+  const rule = ruleFor(cells, fit, chosen, setting);
   const { size } = rule;
-  const row = rowInEms * size;
+  const row = setting.row * size;
   const groups = levels.map((level, index) =>
     levelGroup(
       cells.filter((cell) => cell.level === level),
@@ -63,7 +76,7 @@ export const drawEase = (fit: Fit, options: EaseOptions): Drawing => {
   const bottom = levels.length * row;
   // Broken where words stand: from just above each bar to just below it.
   const ticks = levels.map((_, index) => {
-    const y = index * row + barAt * size;
+    const y = index * row + setting.barAt * size;
     return stroke({ x: 0, y: y - size * 1.1 }, { x: 0, y: y + size * 0.9 });
   });
   const zero: readonly Mark[] = [
@@ -79,16 +92,13 @@ const levelsOf = (fit: Fit): readonly string[] => [
 ];
 
 /** Sizes far from any that could be worn would only squeeze the rest: they run off the rule. No ease is always on it. */
-const ruleFor = (cells: readonly EaseCell[], fit: Fit, chosen: string): Rule => {
+const ruleFor = (cells: readonly EaseCell[], fit: Fit, chosen: string, setting: Setting): Rule => {
   const index = fit.sizes.findIndex((one) => one.size === chosen);
   const near = fit.sizes.slice(Math.max(0, index - 2), index + 3).flatMap((one) => one.cells);
   const eases = [...near.map((cell) => cell.ease), ...cells.flatMap((cell) => [cell.low, cell.high]), 0];
   const [low, high] = [Math.min(...eases) - 8, Math.max(...eases) + 8];
-  return { low, high, size: (high - low) / widthInEms };
+  return { low, high, size: (high - low) / setting.width, setting };
 };
-
-/** The bar's middle below a level's top, ems. */
-const barAt = 4;
 
 const levelGroup = (
   cells: readonly EaseCell[],
@@ -98,12 +108,12 @@ const levelGroup = (
   unit: Unit,
   locale: string,
 ): GroupMark => {
-  const { low, high, size } = rule;
+  const { low, high, size, setting } = rule;
   const say = (mm: number) => formatLength(mm, unit, { purpose: 'amount', locale });
   const known = cells.find((cell) => cell.size === chosen) ?? null;
   // The usual is one range whatever the size: where the size looked at is not known it alone is taken from another.
   const own = known ?? (cells[0] as EaseCell);
-  const y = top + barAt * size;
+  const y = top + setting.barAt * size;
   const half = size * 0.55;
   const shown = (mm: number) => lengthAsShown(mm, unit, { purpose: 'amount' });
   const verdict = fitWords.verdicts[verdictAsShown(own, shown)];
@@ -119,7 +129,7 @@ const levelGroup = (
   const head: readonly Mark[] = [
     textMark('words', 'mark', { x: low, y: top + size }, values.level, size * 1.15, { weight: 'bold' }),
     textMark('words', 'mark', { x: high, y: top + size }, said, size, { anchor: 'end' }),
-    ...(known?.bodyEstimated
+    ...(known?.bodyEstimated && setting.allNamed
       ? [
           textMark('words', 'body', { x: (low + high) / 2, y: top + size }, drawWords.bodyEstimated, size, {
             anchor: 'middle',
@@ -148,10 +158,10 @@ const levelGroup = (
       pathMark('marks', 'faint', stroke({ x: low, y }, { x: high, y })),
       filledMark('marks', 'paper', bar),
       pathMark('marks', 'mark', bar),
-      usual,
+      ...(setting.allNamed ? [usual] : []),
       ...(out === null ? [] : [pathMark('marks', 'dimension', stroke({ x: out, y }, { x: own.ease, y }))]),
       ...dots(onRule, known, y, half),
-      ...sizeNames(onRule, known, rule, y, say),
+      ...(setting.allNamed ? sizeNames(onRule, known, rule, y, say) : []),
     ],
   );
 };

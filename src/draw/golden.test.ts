@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { housePattern } from '../drafting/index.ts';
 import { fitPattern } from '../fit/index.ts';
 import { writeSvg } from '../formats/index.ts';
+import type { Bounds } from '../geometry/index.ts';
 import { type Layout, type LayoutProblem, layoutProblemFor } from '../lay/index.ts';
 import { walkSeam } from '../pattern/index.ts';
 import {
@@ -14,6 +15,7 @@ import {
   drawNest,
   drawPiece,
   drawSeamWalk,
+  markBounds,
 } from './index.ts';
 import { sampleFront, sampleGarment } from './testing/garment.ts';
 
@@ -190,5 +192,22 @@ describe('drawings, as golden files', () => {
     const levels = new Set(fit.value.sizes.flatMap((size) => size.cells.map((cell) => cell.level)));
     expect(ease.marks.filter((mark) => mark.kind === 'group')).toHaveLength(levels.size);
     for (const level of levels) expect(ease.label.toLowerCase()).toContain(level.replaceAll('-', ' '));
+    // On a phone no words stand over words or over a bar.
+    const onPhone = drawEase(fit.value, { unit: 'in', narrow: true });
+    const boxes = onPhone.marks.flatMap((mark) =>
+      mark.kind === 'group'
+        ? mark.marks.flatMap((one) =>
+            one.kind === 'text' || (one.kind === 'path' && one.filled) ? [markBounds(one) as Bounds] : [],
+          )
+        : [],
+    );
+    const words = onPhone.marks.flatMap((mark) =>
+      mark.kind === 'group'
+        ? mark.marks.flatMap((one) => (one.kind === 'text' ? [markBounds(one) as Bounds] : []))
+        : [],
+    );
+    expect(words).toHaveLength(2 * levels.size);
+    const over = (a: Bounds, b: Bounds) => a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+    for (const word of words) expect(boxes.filter((box) => over(box, word))).toHaveLength(1);
   });
 });

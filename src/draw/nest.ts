@@ -38,6 +38,8 @@ export interface NestOptions {
   readonly size?: string;
   readonly textSize?: number;
   readonly aspect?: number;
+  /** False where there is no room for the names of sizes; they are named when left out. */
+  readonly sizesNamed?: boolean;
 }
 
 /** One piece in one size. */
@@ -80,7 +82,7 @@ const nestGroup = (nest: readonly Sized[], options: NestOptions): GroupMark => {
     ...(chosen ? [pathMark('cut', 'cut', chosen.cut)] : []),
     ...grain,
     ...nameOf(nest, shown.piece, grain, size),
-    ...sizeNames(nest, options.size, size),
+    ...(options.sizesNamed === false ? [] : sizeNames(nest, options.size, size)),
   ]);
 };
 

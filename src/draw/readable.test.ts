@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Cloth } from '../cloth/index.ts';
-import { housePattern } from '../drafting/index.ts';
+import { housePattern, housePatterns } from '../drafting/index.ts';
 import { type Bounds, distance, nearestOnPath, pathEnd, pathStart } from '../geometry/index.ts';
 import { layoutProblemFor } from '../lay/index.ts';
 import { cutLine, dartsOf, type Garment, pieceOf } from '../pattern/index.ts';
 import {
+  drawCollection,
   drawGarmentPieces,
   drawLayout,
   drawNest,
@@ -166,6 +167,27 @@ describe('all pieces', () => {
       if (line.text.includes(' '))
         expect(width(markBounds(line) as Bounds)).toBeLessThanOrEqual(width(paperOf(facing)));
     }
+  });
+});
+
+describe('the collection', () => {
+  const entries = housePatterns.flatMap((house) => {
+    const drafted = house.draft(house.chart[0]?.body ?? {});
+    return drafted.ok ? [{ id: house.id, name: house.name, sketch: house.sketch(drafted.value) }] : [];
+  });
+  it.each([15, 48, 160])('keeps each name whole on its own paper, in words of %s mm', (textSize) => {
+    const { marks } = drawCollection(entries, { label: 'All', aspect: 1.05, textSize, frontOnly: true });
+    expect(marks).toHaveLength(housePatterns.length);
+    expect(collisions(marks)).toEqual([]);
+    marks.forEach((group, index) => {
+      const paper = paperOf(group);
+      const name = textsOf([group]);
+      expect(name.map(({ text }) => text).join(' ')).toBe(entries[index]?.name);
+      for (const line of name) {
+        const { minX, maxX, minY, maxY } = markBounds(line) as Bounds;
+        expect(minX >= paper.minX && maxX <= paper.maxX && minY >= paper.minY && maxY <= paper.maxY).toBe(true);
+      }
+    });
   });
 });
 

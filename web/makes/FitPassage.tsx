@@ -16,6 +16,7 @@ import { Link } from '../parts/Link.tsx';
 import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { useNarrow } from '../parts/useNarrow.ts';
 import { fitAsAltered } from './altered-ease.ts';
 import { drawFit } from './drawings.ts';
 import type { FitInHand } from './fit-in-hand.ts';
@@ -141,12 +142,17 @@ const Fitted = ({ of, fit }: { of: FitInHand; fit: Fit }) => {
   const say = useSay();
   const { make, pattern, wearer, sizes, size, alteredEase, change } = of;
   const current = useCurrentPassage() === 'fit';
+  const narrow = useNarrow();
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const label = say.words(words.picture, { pattern: pattern.name, wearer: wearer.name });
     const shown = alteredEase.length > 0 ? fitAsAltered(fit, size, alteredEase) : fit;
-    return { drawing: drawFit(shown, size, label, say.unit), subject: `fit ${pattern.id}`, onSheet: true };
-  }, [current, fit, size, alteredEase, pattern, wearer.name, say]);
+    return {
+      drawing: drawFit(shown, size, label, say.unit, narrow),
+      subject: `fit ${pattern.id} ${narrow}`,
+      onSheet: true,
+    };
+  }, [current, fit, size, alteredEase, pattern, wearer.name, say, narrow]);
   useLay(laid);
   const [first, ...others] = fit.ways;
   return (

@@ -82,8 +82,8 @@ export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit, narrow: b
   });
 
 /** Ease at every level in every size against what is usual. */
-export const drawFit = (fit: Fit, size: string, label: string, unit: Unit): Drawing => ({
-  ...drawEase(fit, { unit, locale, size }),
+export const drawFit = (fit: Fit, size: string, label: string, unit: Unit, narrow: boolean): Drawing => ({
+  ...drawEase(fit, { unit, locale, size, narrow }),
   label,
 });
 

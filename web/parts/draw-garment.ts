@@ -15,6 +15,28 @@ export const readableSize = (drawing: Pick<Drawing, 'bounds'>, narrow = false): 
   return Math.max(5, across / (narrow ? emsAcross.narrow : emsAcross.wide));
 };
 
+/** How often words are set anew for a drawing that grew with them, and by how much more it may ask for in the end. */
+const mostLooks = 5;
+const nearEnough = 1.08;
+
+/**
+ * A drawing in words that can be read when all of it is seen. Larger words make papers lie farther apart, and farther
+ * apart they are seen smaller, so it is drawn until the two agree. `settled` is false where they never do: too many
+ * words for the table.
+ */
+export const drawnReadable = (
+  draw: (textSize: number) => Drawing,
+  narrow: boolean,
+): { readonly drawing: Drawing; readonly settled: boolean } => {
+  let drawing = draw(1);
+  for (let look = 0; look < mostLooks; look += 1) {
+    const size = readableSize(drawing, narrow);
+    drawing = draw(size);
+    if (readableSize(drawing, narrow) <= size * nearEnough) return { drawing, settled: true };
+  }
+  return { drawing, settled: false };
+};
+
 /** A garment's pieces laid out like papers, with all their marks, in words that can be read on a table of this kind. */
 export const drawGarment = (
   garment: Garment,
@@ -22,9 +44,6 @@ export const drawGarment = (
   { narrow = false, ...options }: GarmentOptions & { readonly narrow?: boolean },
 ): Drawing => {
   const aspect = narrow ? narrowAspect : tableAspect;
-  const papers = drawGarmentPieces(garment, { ...options, aspect, layers: ['cut'] });
-  // Names over the papers make them lie farther apart, and farther apart they are seen smaller: a second look settles it.
-  const spread = drawGarmentPieces(garment, { ...options, aspect, textSize: readableSize(papers, narrow) });
-  const drawing = drawGarmentPieces(garment, { ...options, aspect, textSize: readableSize(spread, narrow) });
-  return { ...drawing, label };
+  const draw = (textSize: number) => drawGarmentPieces(garment, { ...options, aspect, textSize });
+  return { ...drawnReadable(draw, narrow).drawing, label };
 };

@@ -2,7 +2,7 @@ import { type Drawing, drawNest, drawPiece, sayCut } from '../../src/draw/index.
 import type { Pattern, Piece } from '../../src/pattern/index.ts';
 import type { Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
-import { narrowAspect, readableSize, tableAspect } from '../parts/draw-garment.ts';
+import { drawnReadable, narrowAspect, readableSize, tableAspect } from '../parts/draw-garment.ts';
 
 /** One piece as large as the table lets it be. */
 export const drawOnePiece = (piece: Piece, size: string, unit: Unit): Drawing => {
@@ -19,10 +19,11 @@ export const drawSizesNested = (
   narrow: boolean,
 ): Drawing => {
   const options = { unit, locale, size: chosen, aspect: narrow ? narrowAspect : tableAspect };
-  // Larger words make the papers lie farther apart, and farther apart they are seen smaller: a second look settles it.
-  const papers = drawNest(pattern, { ...options, textSize: 1 });
-  const spread = drawNest(pattern, { ...options, textSize: readableSize(papers, narrow) });
-  return { ...drawNest(pattern, { ...options, textSize: readableSize(spread, narrow) }), label };
+  const named = drawnReadable((textSize) => drawNest(pattern, { ...options, textSize }), narrow);
+  if (named.settled) return { ...named.drawing, label };
+  // Many pieces on a phone: names of pieces have room, names of sizes beside each have not.
+  const draw = (textSize: number) => drawNest(pattern, { ...options, textSize, sizesNamed: false });
+  return { ...drawnReadable(draw, narrow).drawing, label };
 };
 
 export const sayPieceCut = (piece: Piece, unit: Unit): string =>
