@@ -79,6 +79,10 @@ describe('a pattern known by its envelope', () => {
       const said = measuresSaid(without, 'b');
       expect(said).not.toContain('armLength');
       expect(said).not.toContain('upper-arm');
+      const short = fitted({ ...arm, backWaistLength: 380 }, without, 'b');
+      expect(codes(short).filter((code) => code.startsWith('fit.usual-'))).toEqual([
+        'fit.usual-construction-sleeveless',
+      ]);
       expect(fitted(arm, without, 'b').unknown.map(({ level }) => level)).toEqual(['waist']);
       // The other view has its sleeves still, and what holds for both has.
       expect(measuresSaid(without, 'a')).toContain('armLength');
@@ -161,6 +165,7 @@ describe('a pattern known by its envelope', () => {
       { alteration: 'lengthen-shorten', params: { where: 'leg', amount: -35 }, count: 4, counted: 'usual' },
     ]);
     expect(codes(fit)).toEqual(expect.arrayContaining(['fit.length-rise', 'fit.length-leg']));
+    expect(codes(fit).filter((code) => code.startsWith('fit.usual-'))).toEqual(['fit.usual-construction-trousers']);
   });
   it('has words for every reason', () => {
     for (const way of fitted({ ...body, hipGirth: 1050, backWaistLength: 390 }).ways) {

@@ -132,6 +132,13 @@ const unknownReasons = ({ figures }: EaseQuestion, size: string): readonly Reaso
         : { code: 'fit.finished-known-elsewhere', values: { level, size, known: known.join(', ') } };
     });
 
+/** What was counted on unseen pieces, of the kind in hand. */
+const usualConstruction = ({ figures }: EaseQuestion, { lengths }: SizeFigures): Reason => {
+  if (figures.kind === 'trousers') return { code: 'fit.usual-construction-trousers' };
+  const sleeves = lengths.some(({ where }) => where === 'sleeve');
+  return { code: sleeves ? 'fit.usual-construction' : 'fit.usual-construction-sleeveless' };
+};
+
 /** What it takes to make the size at `index` fit, and how it then sits. `because` are the reasons for the size itself. */
 export const wayFrom = (
   question: EaseQuestion,
@@ -192,7 +199,7 @@ export const wayFrom = (
         }),
       ),
       ...unknownReasons(question, figures.size),
-      ...(alterations.some(({ counted }) => counted === 'usual') ? [{ code: 'fit.usual-construction' }] : []),
+      ...(alterations.some(({ counted }) => counted === 'usual') ? [usualConstruction(question, figures)] : []),
     ],
   };
 };

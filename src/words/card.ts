@@ -100,7 +100,7 @@ export const cardWords = {
     'card.lengthen-tape': 'Check that the grain is one straight line, then tape both parts down.',
     'card.shorten-line': 'Draw a second line {amount} above the first, parallel to it.',
     'card.shorten-fold':
-      'Fold the lower line up on to the upper one and tape it: a pleat of half of {amount} deep takes out all of it.',
+      'Fold the lower line up on to the upper one and tape it: a pleat {half} deep, half the amount, takes out all of it.',
     'card.length-redraw':
       'Redraw the side edges: straight ones from corner to corner, curves smoothly over a hand’s breadth above and below.',
     'card.length-walk': 'Do the same to the mates; walk the seams along each other and compare them notch by notch.',

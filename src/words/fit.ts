@@ -125,7 +125,11 @@ export const fitWords = {
     'fit.finished-known-elsewhere':
       '{level}: known for size {known} only; for size {size} nothing is printed or measured, so the ease there is unknown. Measure the tissue of size {size} flat across that level, seams, darts and pleats left out, and enter it.',
     'fit.usual-construction':
-      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves, or two fronts and two backs of trousers. The cutting order in the instructions says what is so.',
+      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each and a pair of sleeves. The cutting order in the instructions says what is so.',
+    'fit.usual-construction-sleeveless':
+      'Nobody has seen the pieces: they are counted as usual, a front and a back of two halves each. The cutting order in the instructions says what is so.',
+    'fit.usual-construction-trousers':
+      'Nobody has seen the pieces: they are counted as usual, two fronts and two backs. The cutting order in the instructions says what is so.',
     'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',
     'fit.level-snug': 'Snug. {level}: {ease} of ease is {under} what is usual, {low} and more.',
     'fit.arm-too-tight':

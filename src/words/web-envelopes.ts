@@ -398,7 +398,12 @@ export const envelopePageWords = {
     print: 'Print the cards',
     printing: 'Drawing the cards …',
     download: 'Download the cards',
-    printed: 'Done: {pages} pages, with {count} cards.',
+    printed: 'Done: {pages}, with {cards}.',
+    onePage: 'one page',
+    pages: '{count} pages',
+    oneCard: 'one card',
+    cards: '{count} cards',
+    paper: 'Paper',
     wantsPieces: {
       seams:
         'Seams are walked along the pieces, and an envelope has none. They wait until the tissue is scanned in, or until you choose a pattern with pieces.',

@@ -78,7 +78,7 @@ export const BodyPassage = () => {
         />
       )}
       {sizesKnown(envelope) ? <AddRow /> : <p>{words.chart.noSizes}</p>}
-      <DoubtsSaid />
+      <DoubtsSaid chart="body" />
       <OnTable />
     </Passage>
   );

@@ -139,7 +139,7 @@ export const ClothPassage = () => {
         />
       )}
       {sizesKnown(envelope) ? <AddRow /> : <p>{words.chart.noSizes}</p>}
-      <DoubtsSaid />
+      <DoubtsSaid chart="cloth" />
       <OnTable withBody={false} />
       {envelope.clothNeeded.length > 0 && <Convert envelope={envelope} place="envelope" />}
     </Passage>

@@ -1,7 +1,7 @@
-import { type EnvelopeDoubt, keepDoubt } from '../../src/pattern/index.ts';
+import { type ChartKind, type EnvelopeDoubt, keepDoubt } from '../../src/pattern/index.ts';
 import { envelopePageWords, sentence } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
-import { sizesKnown } from './edit.ts';
+import { rowsIn, sizesKnown } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
 
 const words = envelopePageWords.doubts;
@@ -50,11 +50,12 @@ export const DoubtWords = ({ id, doubt, where, onCorrect }: DoubtWordsProps) => 
 };
 
 /** How many doubts stand open, and asking again about those that were answered. */
-export const DoubtsSaid = () => {
+export const DoubtsSaid = ({ chart }: { chart: ChartKind }) => {
   const say = useSay();
   const { envelope, doubts, change } = useEnvelope();
   const count = doubts.length;
-  if (!sizesKnown(envelope)) return null;
+  // Of a chart that is not there yet nothing can be doubtful.
+  if (!sizesKnown(envelope) || rowsIn(envelope, chart).length === 0) return null;
   return (
     <div className="stack doubts-said">
       <p role="status">

@@ -90,7 +90,7 @@ export const FinishedPassage = () => {
         />
       )}
       {sizesKnown(envelope) ? <AddRow /> : <p>{words.chart.noSizes}</p>}
-      <DoubtsSaid />
+      <DoubtsSaid chart="finished" />
       <OnTable />
       {sizesKnown(envelope) && <FlatMeasures />}
     </Passage>

@@ -5,13 +5,15 @@ import type { Make } from '../../src/make/index.ts';
 import type { AlterationStep, Envelope } from '../../src/pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../../src/units/index.ts';
 import { cardWords, envelopePageWords, webWords } from '../../src/words/index.ts';
-import { locale, useSay } from '../app/settings.tsx';
+import { locale, useSay, useSettings } from '../app/settings.tsx';
+import { Choice } from '../parts/Choice.tsx';
 import { LengthField } from '../parts/LengthField.tsx';
 import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
 import { alterationAbout, alterationName, choiceName, parameterName } from './alteration-words.ts';
+import { type CardPaper, cardPaper, cardPapers, sayPrinted } from './cards-print.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { addStep, changeStep, removeStep, setParam } from './steps.ts';
 
@@ -161,23 +163,27 @@ type PrintState =
 const PrintCards = ({ of, cards }: { of: CardsInHand; cards: readonly Card[] }) => {
   const say = useSay();
   const [print, setPrint] = useState<PrintState>({ state: 'idle' });
+  const { settings } = useSettings();
+  const [chosenPaper, setPaper] = useState<CardPaper | null>(null);
+  const paper = cardPaper(chosenPaper, settings.paper);
+  // A print of other cards, or on another paper, is not what is wanted now.
+  const wanted = useMemo(() => ({ cards, paper }), [cards, paper]);
   const address = useRef<string | null>(null);
-  const latest = useRef(cards);
+  const latest = useRef(wanted);
   useEffect(() => {
-    latest.current = cards;
+    latest.current = wanted;
     setPrint({ state: 'idle' });
     return () => {
       if (address.current) URL.revokeObjectURL(address.current);
       address.current = null;
     };
-  }, [cards]);
-  const paper = of.make.paper === 'letter' ? 'letter' : 'a4';
+  }, [wanted]);
   const start = async () => {
     setPrint({ state: 'printing' });
     try {
       const { printCards } = await import('../jobs/print.ts');
       const result = await printCards(cards, { paper, unit: say.unit, locale, title: of.make.name });
-      if (latest.current !== cards) return;
+      if (latest.current !== wanted) return;
       if (!result.ok) {
         setPrint({ state: 'refused', problem: result.problem });
         return;
@@ -193,6 +199,14 @@ const PrintCards = ({ of, cards }: { of: CardsInHand; cards: readonly Card[] }) 
   return (
     <div className="stack">
       {print.state === 'refused' && <Trouble words={say.problem(print.problem)} />}
+      <Choice
+        legend={words.paper}
+        name="cards-paper"
+        inline
+        value={paper}
+        options={cardPapers.map((value) => ({ value, label: webWords.make.print.papers[value] }))}
+        onChange={setPaper}
+      />
       <div className="verbs">
         <button
           type="button"
@@ -210,7 +224,7 @@ const PrintCards = ({ of, cards }: { of: CardsInHand; cards: readonly Card[] }) 
       </div>
       <p role="status">
         {print.state === 'printing' && words.printing}
-        {print.state === 'printed' && say.words(words.printed, { pages: print.pages, count: cards.length })}
+        {print.state === 'printed' && sayPrinted(print.pages, cards.length, locale)}
       </p>
       <p className="note">{webWords.make.print.private}</p>
     </div>

@@ -49,6 +49,14 @@ describe('the hem of a bust card', () => {
   });
 });
 
+describe('a card for a shorter body', () => {
+  it('says how deep the pleat is', () => {
+    const card = cardOf(step('lengthen-shorten', { where: 'above-waist', amount: -0.75 * 25.4 }));
+    const [fold] = sayCard(card, 'in').steps.filter((one) => one.includes('pleat'));
+    expect(fold?.replaceAll('\u00a0', ' ')).toMatch(/a pleat ⅜[″"] deep, half the amount,/);
+  });
+});
+
 describe('a small bust the dart does not hold', () => {
   const card = cardOf(step('small-bust', { amount: 30 }));
   it('says why it is not drawn, and of no drop that it is nothing', () => {
@@ -75,6 +83,11 @@ describe('a card for a full bust', () => {
     expect(sayCard(named, 'cm').of).toBe(
       `${harbourBlouse.name}, ${harbourBlouse.house} ${harbourBlouse.number}. Size 14, View A`,
     );
+  });
+  it('names a pattern known by its house and number once', () => {
+    const name = `${harbourBlouse.house} ${harbourBlouse.number}`;
+    const named = cardOf(step('full-bust', { amount: 20 }), { envelope: { ...harbourBlouse, name } });
+    expect(sayCard(named, 'cm').of).toBe(`${name}. Size 14, A`);
   });
   it('is drawn by the alteration itself on the house blouse for the chart’s own body', () => {
     const picture = card.picture;

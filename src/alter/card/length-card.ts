@@ -97,7 +97,7 @@ export const lengthCard: CardMaker = (request) => {
   const longer = amount > 0;
   const where = String(place);
   const count = usualCount[where] ?? 1;
-  const values = { amount: { mm: Math.abs(amount) }, place: where, count };
+  const values = { amount: { mm: Math.abs(amount) }, half: { mm: Math.abs(amount) / 2 }, place: where, count };
   const made = carriedOut(
     request,
     { ...step, params: { where, amount } },

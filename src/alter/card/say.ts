@@ -88,7 +88,8 @@ export const sayCard = (card: Card, unit: Unit, locale = 'en'): SaidCard => {
         );
   return {
     title: cardSentence(card.title, unit, locale),
-    of: [[name, [house, number].filter(Boolean).join(' ')].filter(Boolean).join(', '), facts].join('. '),
+    // A pattern known only by its house and number is not named by them twice.
+    of: [[...new Set([name, [house, number].filter(Boolean).join(' ')])].filter(Boolean).join(', '), facts].join('. '),
     purpose: cardSentence(card.purpose, unit, locale),
     amounts: all(card.amounts.map(({ said }) => said)),
     where: all(card.where),
