@@ -484,6 +484,7 @@ export const webWords = {
       progress: 'Drawing the sheets',
       stop: 'Stop',
       made: 'Done: {pages} pages, {tiles} of them with pieces.',
+      madeOne: 'Done: one page, with the pieces on it.',
       download: 'Download the PDF',
       check: 'Print at 100 %, not fitted to the page, and measure the test square before you cut.',
       picture: '{name}, size {size}: how the sheets of {paper} join, and what lies on each',

@@ -199,7 +199,12 @@ export const PrintPassage = memo(() => {
         {print.state === 'printing' && <p className="waiting">{words.making}</p>}
         {print.state === 'printed' && (
           <>
-            <p>{say.words(words.made, { pages: print.printed.pages, tiles: print.printed.tiles.length })}</p>
+            <p>
+              {say.words(print.printed.pages === 1 ? words.madeOne : words.made, {
+                pages: print.printed.pages,
+                tiles: print.printed.tiles.length,
+              })}
+            </p>
             <p className="hint">{words.check}</p>
           </>
         )}
