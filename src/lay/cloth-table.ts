@@ -1,16 +1,31 @@
 import type { Cloth } from '../cloth/index.ts';
 import type { ClothAdvice, Garment, Layer } from '../pattern/index.ts';
-import type { Problem } from '../units/index.ts';
+import { millimetresPer, type Problem, type Unit } from '../units/index.ts';
 import { buyLength } from './buy.ts';
 import { layoutProblemFor } from './garment.ts';
 import type { Layout, LayoutProblem } from './types.ts';
 
-/** Usual widths cloth is sold in, mm: what a table of cloth needed is made for. Interfacing is narrow. */
-const usualWidths: Readonly<Record<'woven' | 'knit' | 'lining' | 'interfacing', readonly number[]>> = {
-  woven: [900, 1150, 1400, 1500],
-  knit: [1400, 1500, 1700],
-  lining: [1150, 1400, 1500],
-  interfacing: [900],
+type ClothKind = 'woven' | 'knit' | 'lining' | 'interfacing';
+
+/** Widths a table of cloth needed is made for, mm, by what is laid. */
+export type ClothWidths = Readonly<Record<ClothKind, readonly number[]>>;
+
+const inches = (...widths: readonly number[]): readonly number[] => widths.map((width) => width * millimetresPer.in);
+
+/** Usual widths cloth is sold in where it is sold by the metre and by the yard. Interfacing is narrow. */
+export const usualWidths: Readonly<Record<Unit, ClothWidths>> = {
+  cm: {
+    woven: [900, 1150, 1400, 1500],
+    knit: [1400, 1500, 1700],
+    lining: [1150, 1400, 1500],
+    interfacing: [900],
+  },
+  in: {
+    woven: inches(36, 45, 54, 60),
+    knit: inches(54, 60, 66),
+    lining: inches(45, 54, 60),
+    interfacing: inches(36),
+  },
 };
 
 /** One question of a table of cloth needed: a layer of a garment on cloth of one width. */
@@ -60,16 +75,20 @@ const clothOf = (advice: ClothAdvice, width: number, oneWay: boolean): Cloth => 
 const gap = 2;
 
 /**
- * The questions of a garment's table of cloth needed: every layer on every usual width, wovens also with nap. Cloth is
+ * The questions of a garment's table of cloth needed: every layer on every one of `widths`, wovens also with nap. Cloth is
  * folded lengthwise, as most of it is cut; pieces on the fold need it.
  */
-export const clothQuestions = (garment: Garment, advice: ClothAdvice): readonly ClothQuestion[] => {
+export const clothQuestions = (
+  garment: Garment,
+  advice: ClothAdvice,
+  widths: ClothWidths = usualWidths.cm,
+): readonly ClothQuestion[] => {
   const layers = (['shell', 'lining', 'interfacing'] as const).filter((layer) =>
     garment.pieces.some((piece) => piece.cut.some((order) => order.layer === layer && order.count > 0)),
   );
   return layers.flatMap((layer) => {
     const ways = layer === 'shell' ? (advice.structure === 'knit' ? [true] : [false, true]) : [false];
-    return usualWidths[layer === 'shell' ? advice.structure : layer].flatMap((width) =>
+    return widths[layer === 'shell' ? advice.structure : layer].flatMap((width) =>
       ways.map((oneWay): ClothQuestion => {
         const asked = layoutProblemFor(garment, clothOf(advice, width, oneWay), {
           fold: 'lengthwise',

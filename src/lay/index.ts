@@ -1,5 +1,12 @@
 export { buyLength, type ClothNeeded } from './buy.ts';
-export { type ClothAnswer, type ClothQuestion, clothAnswer, clothQuestions } from './cloth-table.ts';
+export {
+  type ClothAnswer,
+  type ClothQuestion,
+  type ClothWidths,
+  clothAnswer,
+  clothQuestions,
+  usualWidths,
+} from './cloth-table.ts';
 export { type GarmentLayoutOptions, layoutProblemFor } from './garment.ts';
 export { type LayoutFile, printedLayout, readLayoutFile } from './instance.ts';
 export { placedOutline } from './place.ts';

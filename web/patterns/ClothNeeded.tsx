@@ -54,7 +54,7 @@ const LayerTable = ({ layer, rows }: { layer: (typeof layers)[number]; rows: rea
 /** What to buy for one size on every usual width, laid out when asked for. */
 export const ClothNeeded = ({ pattern, size }: { pattern: Pattern; size: Size }) => {
   const say = useSay();
-  const { table, start, stop } = useClothTable(pattern, size);
+  const { table, start, stop } = useClothTable(pattern, size, say.unit);
   const broken = problemWords['web.worker-broken'];
   return (
     <>

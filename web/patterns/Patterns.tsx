@@ -86,7 +86,12 @@ const CollectionItem = ({ pattern }: { pattern: HousePattern }) => {
     sizes,
     ...(views.length > 1 ? [say.words(webHouseWords.views, { views: listed })] : []),
     ...(cups.length > 0
-      ? [say.words(webHouseWords.cups, { least: { mm: Math.min(...cups) }, most: { mm: Math.max(...cups) } })]
+      ? [
+          say.words(webHouseWords.cups, {
+            least: { mm: Math.min(...cups), purpose: 'measure' },
+            most: { mm: Math.max(...cups), purpose: 'measure' },
+          }),
+        ]
       : []),
   ];
   return (

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { type ClothAnswer, clothQuestions } from '../../src/lay/index.ts';
+import { type ClothAnswer, clothQuestions, usualWidths } from '../../src/lay/index.ts';
 import type { Pattern, Size } from '../../src/pattern/index.ts';
+import type { Unit } from '../../src/units/index.ts';
 import { startWorker, type WorkerInHand } from '../jobs/workers.ts';
 
 /** How a table of cloth needed stands; its rows can be read while more are laid. */
@@ -16,8 +17,8 @@ const idle: ClothTable = { state: 'idle', rows: [], all: 0 };
 const rounds = 1000;
 const seed = 20261;
 
-/** Lays one size on cloth of every usual width in a thread beside the page. A new size or view begins anew. */
-export const useClothTable = (pattern: Pattern, size: Size) => {
+/** Lays one size on cloth of every width usual in her unit in a thread beside the page. A new size, view or unit begins anew. */
+export const useClothTable = (pattern: Pattern, size: Size, unit: Unit) => {
   const [table, setTable] = useState<ClothTable>(idle);
   const worker = useRef<WorkerInHand | null>(null);
   const end = useCallback(() => {
@@ -28,10 +29,10 @@ export const useClothTable = (pattern: Pattern, size: Size) => {
   useEffect(() => {
     setTable(idle);
     return end;
-  }, [pattern, size, end]);
+  }, [pattern, size, unit, end]);
   const start = useCallback(() => {
     end();
-    const questions = clothQuestions(size.garment, pattern.cloth);
+    const questions = clothQuestions(size.garment, pattern.cloth, usualWidths[unit]);
     const own = startWorker();
     worker.current = own;
     const current = () => worker.current === own;
@@ -50,7 +51,7 @@ export const useClothTable = (pattern: Pattern, size: Size) => {
         },
         () => current() && setTable((now) => ({ ...now, state: 'broken' })),
       );
-  }, [pattern, size, end]);
+  }, [pattern, size, unit, end]);
   const stop = useCallback(() => {
     end();
     setTable((now) => ({ ...now, state: 'done' }));
