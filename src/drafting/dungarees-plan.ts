@@ -1,5 +1,5 @@
 import type { MeasureId, Measures, Survey } from '../body/index.ts';
-import { good, type Result } from '../units/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
 import { type Read, readBody, readEase } from './read-body.ts';
 import { settle } from './solve.ts';
 import type { LegPlan } from './trouser-fit.ts';
@@ -63,6 +63,9 @@ const strapEase = { bending: 20, spare: 90 } as const;
 /** The bib's share of the front waist length, and how far above the bust point it ends at least and at most; the back bib's share of the back waist, and half its top, mm. */
 const bibs = { front: 0.57, aboveBust: [45, 130], back: 0.42, backTop: 62 } as const;
 
+/** Over its upright sides a bib needs height for its curve and its pocket: lower than this, mm, it is none. */
+const leastBib = 110;
+
 /**
  * What a strap has to bridge, from the back bib's top over the shoulder to the bib's: front and back of the body from waist
  * to the neck point, less what the shoulder falls to where the strap lies, half way out, less both bibs; a little
@@ -80,7 +83,10 @@ const strapFor = (body: DungareesMeasures, bib: BibPlan, backBib: BibPlan): numb
 const kneeOf = (body: DungareesMeasures, view: DungareesView): number =>
   Math.max(leg.knee[view] * (body.thighGirth + design.thigh) - body.kneeGirth, design.knee);
 
-/** From measures and ease to the numbers of the draft; a man's and a woman's by one rule. */
+/**
+ * From measures and ease to the numbers of the draft; a man's and a woman's by one rule. Problems: those of the measures and
+ * the ease asked for, `drafting.measures-contradict` where no bib can be drawn.
+ */
 export const planDungarees = (
   given: Measures,
   after: Survey,
@@ -102,6 +108,8 @@ export const planDungarees = (
     topHalf: settle(body.bustSpan / 2 + 26, 0.28 * body.acrossFront, 0.42 * body.acrossFront),
   };
   const backBib: BibPlan = { height: bibs.back * body.backWaistLength, topHalf: bibs.backTop };
+  // A bust that lies near the waist, or below it, is no bust of this body.
+  if (Math.min(bib.height, backBib.height) < leastBib) return bad('drafting.measures-contradict');
   return good({
     view,
     body,

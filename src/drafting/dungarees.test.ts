@@ -113,6 +113,7 @@ describe('the dungarees', () => {
     };
     expect(refused({ bustGirth: 900 })).toBe('drafting.no-measure');
     expect(refused({ ...woman, hipGirth: 95 })).toBe('body.impossible');
+    expect(refused({ ...woman, frontWaistLength: 280, bustDepth: 390 })).toBe('drafting.measures-contradict');
     expect(refused(woman, { hip: 5 })).toBe('drafting.ease-impossible');
     expect(refused(woman, { bust: 40 })).toBe('drafting.no-such-level');
     expect(refused({ ...woman, waistGirth: 560, hipGirth: 1150 }, { waist: 40 })).toBe('drafting.waist-cannot-be-had');
