@@ -1,4 +1,4 @@
-import { type ChartKind, type EnvelopeDoubt, keepDoubt } from '../../src/pattern/index.ts';
+import { type ChartKind, type EnvelopeDoubt, keepDoubt, turnUnit, unitAfterAll } from '../../src/pattern/index.ts';
 import { envelopePageWords, sentence } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { rowsIn, sizesKnown } from './edit.ts';
@@ -14,12 +14,14 @@ interface DoubtWordsProps {
   readonly onCorrect: () => void;
 }
 
-/** One doubt beside what it is about, with its two answers. */
+/** One doubt beside what it is about, with its answers. */
 export const DoubtWords = ({ id, doubt, where, onCorrect }: DoubtWordsProps) => {
   const say = useSay();
   const { change, unit } = useEnvelope();
   // In the unit of the table it stands in, so that it can be held against the cell.
   const { message, remedy } = sentence(doubt, unit, locale);
+  const turned = unitAfterAll(doubt);
+  const all = doubt.where.size === null;
   return (
     <div className="field-trouble doubt">
       <p id={id}>
@@ -31,10 +33,28 @@ export const DoubtWords = ({ id, doubt, where, onCorrect }: DoubtWordsProps) => 
           className="verb"
           aria-label={say.words(words.keepOf, { where })}
           aria-describedby={id}
-          onClick={() => change((before) => keepDoubt(before, doubt.id), `keep ${doubt.id}`)}
+          onClick={() => {
+            change((before) => keepDoubt(before, doubt.id), `keep ${doubt.id}`);
+            // The doubt and its verbs are gone: she goes on where it stood.
+            onCorrect();
+          }}
         >
           {words.keep}
         </button>
+        {turned !== null && (
+          <button
+            type="button"
+            className="verb"
+            aria-label={say.words(words.turnOf, { answer: (all ? words.turnRow : words.turnOne)[turned], where })}
+            aria-describedby={id}
+            onClick={() => {
+              change((before) => turnUnit(before, doubt), `turn ${doubt.id}`);
+              onCorrect();
+            }}
+          >
+            {(all ? words.turnRow : words.turnOne)[turned]}
+          </button>
+        )}
         <button
           type="button"
           className="verb"

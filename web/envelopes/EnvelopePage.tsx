@@ -1,6 +1,12 @@
 import { useCallback, useMemo, useState } from 'react';
 import { latestMeasures, type Wearer } from '../../src/body/index.ts';
-import { type ChartKind, type Envelope, envelopeDoubts, type FinishedOf } from '../../src/pattern/index.ts';
+import {
+  type ChartKind,
+  doubtsStanding,
+  type Envelope,
+  envelopeDoubts,
+  type FinishedOf,
+} from '../../src/pattern/index.ts';
 import { envelopePageWords, webWords } from '../../src/words/index.ts';
 import { useDesk, useDocument, useDocuments } from '../app/desk-context.ts';
 import type { Entry } from '../documents/entry.ts';
@@ -68,7 +74,9 @@ const Opened = ({ entry }: { entry: Entry<Envelope> }) => {
   );
   const [measuring, setMeasuring] = useState<FinishedOf | null>(null);
   const settled = useSettled(envelope, patience);
-  const doubts = useMemo(() => envelopeDoubts(settled), [settled]);
+  const found = useMemo(() => envelopeDoubts(settled), [settled]);
+  // What she has just mended is not doubted any more, and what she has just begun is not doubted yet.
+  const doubts = useMemo(() => doubtsStanding(found, settled, envelope), [found, settled, envelope]);
   const wearer =
     chosen === null
       ? (wearers.find((one) => one.like === envelope.for) ?? wearers[0] ?? null)

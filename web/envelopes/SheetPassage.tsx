@@ -27,6 +27,13 @@ const withNotions = (envelope: Envelope, view: string | null, text: string): Env
   ],
 });
 
+/** The lengths of this passage in their order, by what doubts them. */
+const lengthFields = ['envelope.doubt-allowance', 'envelope.doubt-drafted-cup', 'envelope.doubt-drafted-stature'];
+
+/** Puts the cursor into the field a doubt is about. */
+const goToField = (code: string): void =>
+  document.querySelectorAll<HTMLInputElement>('#sheet .field-with-unit input')[lengthFields.indexOf(code)]?.focus();
+
 /** Notions, seam allowance, what it is drafted for, and the advice printed with it. */
 export const SheetPassage = () => {
   const say = useSay();
@@ -89,7 +96,7 @@ export const SheetPassage = () => {
           id={`drafting-${doubt.code.replace(/[^a-z]+/g, '-')}`}
           doubt={doubt}
           where={envelopePageWords.titles.sheet}
-          onCorrect={() => document.querySelector<HTMLInputElement>('#sheet .field-with-unit input')?.focus()}
+          onCorrect={() => goToField(doubt.code)}
         />
       ))}
       <h3>{words.cloth}</h3>

@@ -36,14 +36,16 @@ const bodyFigures = (row: FinishedRow, envelope: Envelope): readonly Figure[] | 
 const shares: Range = [0.7, 2];
 
 /** Whole rows that are about 2.54 times the body they go round, or the body about 2.54 times them. */
-const unitDoubt = (row: FinishedRow, index: number, envelope: Envelope): readonly EnvelopeDoubt[] => {
+const unitDoubt = (row: FinishedRow, index: number, envelope: Envelope, doubted: Doubted): readonly EnvelopeDoubt[] => {
   const body = bodyFigures(row, envelope);
-  const usual = bodyUnder[row.of] ? describeMeasure(bodyUnder[row.of] ?? 'bustGirth').usual : null;
-  if (!usual) return [];
+  const measure = bodyUnder[row.of];
+  if (!measure) return [];
+  const { usual } = describeMeasure(measure);
   const turned = row.figures.flatMap((figure, size) => {
     const mm = figureMm(figure);
     if (mm === null) return [];
-    const under = figureMm(body?.[size] ?? null);
+    // A body that is doubted itself proves nothing about what goes round it.
+    const under = doubted(measure, size) ? null : figureMm(body?.[size] ?? null);
     const range: Range =
       under === null ? [usual[0] * shares[0], usual[1] * shares[1]] : [under * shares[0], under * shares[1]];
     if (mm >= range[0] && mm <= range[1]) return [{ mm, to: null }];
@@ -120,7 +122,7 @@ const hipUnderWaist = (row: FinishedRow, index: number, envelope: Envelope): rea
 export const finishedDoubts = (envelope: Envelope): readonly EnvelopeDoubt[] => {
   const doubted = doubtedBody(envelope);
   return envelope.finished.flatMap((row, index) => {
-    const unit = unitDoubt(row, index, envelope);
+    const unit = unitDoubt(row, index, envelope, doubted);
     if (unit.length > 0) return unit;
     const own = [...growth(row, index, envelope), ...hipUnderWaist(row, index, envelope)];
     const under = underBody(row, index, envelope, doubted);

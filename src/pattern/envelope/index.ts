@@ -10,4 +10,6 @@ export { type AskedAnswer, newlyPlaced, placeAsked, withChart } from './place-as
 export { readChart } from './read-chart.ts';
 export { clothWidths, longestFigure } from './schema.ts';
 export { isSleeveless } from './sleeves.ts';
+export { doubtsStanding } from './standing-doubts.ts';
+export { turnUnit, unitAfterAll } from './turn-unit.ts';
 export * from './types.ts';
