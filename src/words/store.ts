@@ -95,7 +95,7 @@ export const storeProblems: ProblemCatalogue = {
     remedy: 'Leave it out, or use the version of Easewright that wrote it. Nothing was changed.',
   },
   'store.no-such-document': {
-    message: 'There is nothing with the mark {id} in this workroom.',
+    message: 'What was asked for is not in this workroom; it may have been taken away.',
     remedy: 'Look for it in the list again; it may belong to another workroom.',
   },
   'store.no-such-part': {

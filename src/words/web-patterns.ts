@@ -2,7 +2,7 @@
 export const webHouseWords = {
   collection: 'The house collection',
   collectionAbout:
-    'Patterns of our own, drafted for any body you keep measures of, or cut in one of their sizes. Each opens with its drawing, its charts, what it takes, and the order of work.',
+    'Patterns of our own, each graded in the sizes of its chart, to be altered to the wearer; the command line also drafts them to a body’s measures. Each opens with its drawing, its charts, what it takes, and the order of work.',
   collectionLabel: 'The house collection: {names}.',
   forWhom: {
     women: 'Women’s sizes {first} to {last}',

@@ -265,8 +265,8 @@ describe.skipIf(chromiumPath === null || measures === null)('the whole job, from
     expect(await alterations.getByText(/^Checked: \d+ things hold/).isVisible()).toBe(true);
   });
 
-  it('can leave the alteration out and have it carried out again', async () => {
-    const force = passage(page, 'Alterations').getByRole('checkbox', { name: /^Carry out: full bust/i });
+  it('can leave the alteration out and have it counted in again', async () => {
+    const force = passage(page, 'Alterations').getByRole('checkbox', { name: /^Count in: full bust/i });
     await force.uncheck();
     await expect.poll(() => drawn(page, 'changed')).toEqual([]);
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -9,6 +9,7 @@ import { useSay, useSettings } from '../app/settings.tsx';
 import { useWorkroomInfo } from '../app/workroom.ts';
 import type { StoredDocument } from '../documents/api.ts';
 import { type Waits, waitsFor } from '../makes/standing.ts';
+import { useTight } from '../makes/useTight.ts';
 import { Link } from '../parts/Link.tsx';
 import { Page, Waiting } from '../parts/Page.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
@@ -33,18 +34,20 @@ const useNames = () => {
   const ofEnvelopes = envelopes.state === 'here' ? envelopes.value.map(({ id }) => id) : [];
   return {
     nameOf: (id: string) => names.get(id) ?? words.gone,
-    waits: (make: Make) => waitsFor(make, ofEnvelopes.includes(make.pattern) ? 'envelope' : 'pieces'),
+    waits: (make: Make, tight = '') =>
+      waitsFor(make, ofEnvelopes.includes(make.pattern) ? 'envelope' : 'pieces', tight),
   };
 };
 
 interface InHandProps {
   readonly make: StoredDocument<Make>;
   readonly nameOf: (id: string) => string;
-  readonly waits: Waits;
+  readonly waitsOf: (make: Make, tight?: string) => Waits;
 }
 
-const InHand = ({ make, nameOf, waits }: InHandProps) => {
+const InHand = ({ make, nameOf, waitsOf }: InHandProps) => {
   const say = useSay();
+  const waits = waitsOf(make.body, useTight(make.body));
   useLayMake(make);
   const hash = waits.passage ? `#${waits.passage}` : '';
   return (
@@ -94,7 +97,7 @@ const Home = () => {
   const others = makes.filter((make) => make !== inHand);
   return (
     <Page title={inHand?.body.name ?? words.title}>
-      {inHand ? <InHand make={inHand} nameOf={nameOf} waits={waits(inHand.body)} /> : <Empty />}
+      {inHand ? <InHand make={inHand} nameOf={nameOf} waitsOf={waits} /> : <Empty />}
       {others.length > 0 && (
         <section className="passage" aria-labelledby="others">
           <h2 id="others">{words.others}</h2>

@@ -6,7 +6,7 @@ import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useSettled } from '../parts/useSettled.ts';
-import { AlteredEase } from './AlteredEase.tsx';
+import { AlteredEase, TooTight } from './AlteredEase.tsx';
 import { alterationAbout, alterationName } from './alteration-words.ts';
 import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
 import { useMake } from './make-context.ts';
@@ -89,6 +89,7 @@ export const AlterationsPassage = () => {
         {added}
       </p>
       <AlteredEase />
+      <TooTight />
       <div className="add-step">
         <Select
           label={words.add}

@@ -1,8 +1,9 @@
 import { verdictAsShown } from '../../src/fit/index.ts';
 import { lengthAsShown } from '../../src/units/index.ts';
 import { fitWords, webWords } from '../../src/words/index.ts';
-import { useSay } from '../app/settings.tsx';
+import { locale, useSay } from '../app/settings.tsx';
 import { useMake } from './make-context.ts';
+import { sayTight } from './tight.ts';
 
 const words = webWords.make.alterations;
 
@@ -44,4 +45,12 @@ export const AlteredEase = () => {
       </table>
     </section>
   );
+};
+
+/** Where the pieces as they are would be too tight, before the scissors. */
+export const TooTight = () => {
+  const say = useSay();
+  const { alteredEase } = useMake();
+  const tight = sayTight(alteredEase, locale);
+  return tight === '' ? null : <p className="field-trouble">{say.words(words.tight, { tight })}</p>;
 };

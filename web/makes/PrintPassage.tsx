@@ -8,6 +8,7 @@ import type { Printing } from '../jobs/print.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
+import { TooTight } from './AlteredEase.tsx';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { usePageMap } from './usePageMap.ts';
@@ -149,6 +150,7 @@ export const PrintPassage = memo(() => {
     <Passage id="print" title={webWords.make.passages.print}>
       <p>{words.about}</p>
       {altered.refusal && <p className="field-trouble">{words.refusedStep}</p>}
+      <TooTight />
       <Choice<Paper>
         legend={words.paper}
         name="paper"

@@ -39,7 +39,7 @@ it('tells of an alteration, a cloth and what one side lacks in words', () => {
     ),
   ).toEqual([
     'Cloth | Grey poplin | nothing',
-    'Full bust, carried out or left out | carried out | left out',
+    'Full bust, counted in or left out | counted in | left out',
     'Full bust, amount | 1.5 cm | 2.0 cm',
   ]);
 });
