@@ -254,6 +254,12 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
     await page.keyboard.press('Enter');
     const so = chart.getByRole('button', { name: 'It is printed so: Hip, View C' }).first();
     await so.waitFor();
+    // “Correct it” puts the cursor into the row, and it stays there.
+    await chart.getByRole('button', { name: 'Correct it: Hip, View C' }).first().click();
+    await page.waitForTimeout(1000);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toMatch(
+      /^Hip, View C, size /,
+    );
     for (;;) {
       if ((await so.count()) === 0) break;
       await so.click();
@@ -403,6 +409,17 @@ describe.skipIf(chromiumPath === null)('a bought pattern, from its envelope to p
     expect(words).toMatch(/in all/);
     expect(words).not.toContain('99.0 cm');
     expect(pdf.pages.some((one) => one.lines.length > 20)).toBe(true);
+
+    // On the other paper they are printed anew.
+    await cards.getByRole('radio', { name: 'Letter' }).check();
+    await expect.poll(() => link.count()).toBe(0);
+    await cards.getByRole('button', { name: 'Print the cards' }).click();
+    await link.waitFor();
+    const [onLetter] = await Promise.all([page.waitForEvent('download'), link.click()]);
+    expect(onLetter.suggestedFilename()).toBe('cards-letter.pdf');
+    await onLetter.saveAs(file);
+    const letter = await readPdf(new Uint8Array(readFileSync(file)));
+    expect(letter.pages.map(({ width, height }) => [Math.round(width), Math.round(height)])).toContainEqual([216, 279]);
   });
 
   it('says plainly what wants the pieces, and reckons the cloth meanwhile', async () => {
