@@ -5,6 +5,7 @@ import './styles/table.css';
 import './styles/parts.css';
 import './styles/envelopes.css';
 import './styles/layout.css';
+import './styles/print.css';
 
 // Its own import: what a page is made of may be loaded before what is written above it runs.
 void import('./page.tsx').then(({ showPage }) => showPage());

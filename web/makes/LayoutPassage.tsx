@@ -1,16 +1,17 @@
-import { memo, useEffect, useMemo } from 'react';
+import { memo, useEffect, useMemo, useState } from 'react';
 import { type Cloth, usualShrinkage } from '../../src/cloth/index.ts';
 import { isClothCaution } from '../../src/fit/index.ts';
-import { buyLength, type Layout, type LayoutProblem, layoutProblemFor } from '../../src/lay/index.ts';
+import { buyLength, type Layout, type LayoutProblem, layoutProblemFor, usualWidths } from '../../src/lay/index.ts';
 import type { Fold } from '../../src/make/index.ts';
-import type { Garment } from '../../src/pattern/index.ts';
+import type { Garment, Layer } from '../../src/pattern/index.ts';
 import { bad, good, lengthToBuy } from '../../src/units/index.ts';
-import { clothWords, layWords, problemWords, reasonSentence, webWords } from '../../src/words/index.ts';
+import { clothWords, layWords, problemWords, reasonSentence, webHouseWords, webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { shares } from '../cloths/shares.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { drawGarment } from '../parts/draw-garment.ts';
 import { LengthField } from '../parts/LengthField.tsx';
+import { Select } from '../parts/Select.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
@@ -89,16 +90,16 @@ const Needs = ({ plan, cloth, garment }: { plan: Layout; cloth: Cloth; garment: 
   );
 };
 
-const OnCloth = ({ cloth }: { cloth: Cloth }) => {
+const OnCloth = ({ cloth, layer }: { cloth: Cloth; layer: Layer }) => {
   const say = useSay();
   const { id, make, altered, fit, change } = useMake();
-  const cautions = fit.ok ? (fit.value.ways[0]?.reasons.filter(isClothCaution) ?? []) : [];
+  const cautions = fit.ok && layer === 'shell' ? (fit.value.ways[0]?.reasons.filter(isClothCaution) ?? []) : [];
   const { garment } = altered;
   const current = useCurrentPassage() === 'layout';
   const { search, start, stop, refuse } = useLayout();
   const asked = useMemo(
-    () => layoutProblemFor(garment, cloth, { fold: make.fold, gap: make.gap }),
-    [garment, cloth, make.fold, make.gap],
+    () => layoutProblemFor(garment, cloth, { fold: make.fold, gap: make.gap, layer }),
+    [garment, cloth, make.fold, make.gap, layer],
   );
   // Problems are plain values: the same cloth and pieces are the same problem, whichever object holds them.
   const key = useMemo(() => JSON.stringify(asked), [asked]);
@@ -117,8 +118,8 @@ const OnCloth = ({ cloth }: { cloth: Cloth }) => {
   const laid = useMemo((): Laid | null => {
     if (!current || !search.plan || !search.of || !fresh) return null;
     const drawing = drawPlan(search.of, search.plan, garment, cloth.colour, say.unit, narrow);
-    return { drawing, subject: `layout ${make.fold} ${cloth.width}` };
-  }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, say.unit, narrow]);
+    return { drawing, subject: `layout ${layer} ${make.fold} ${cloth.width}` };
+  }, [current, search.plan, search.of, fresh, garment, cloth.colour, cloth.width, make.fold, layer, say.unit, narrow]);
   useLay(laid);
   const impossible = search.state === 'refused' || search.state === 'broken';
   const waiting = impossible ? words.pictureNoPlan : words.pictureSeeking;
@@ -192,12 +193,76 @@ const WithoutCloth = () => {
   );
 };
 
-/** The cutting layout on her cloth: a plan at once, a better one while she looks. */
+/** A layer's own cloth, of which the make says nothing: plain, washed, to be bought. */
+const plainCloth = (layer: Layer, width: number): Cloth => ({
+  format: 'easewright-cloth/1',
+  name: webHouseWords.layer[layer],
+  structure: 'woven',
+  fibres: '',
+  weight: null,
+  width,
+  length: null,
+  stretchAcross: 0,
+  stretchAlong: 0,
+  oneWay: false,
+  shrinkAlong: 0,
+  shrinkAcross: 0,
+  washed: true,
+  colour: '#ffffff',
+  terms: 'unknown',
+  from: '',
+  note: '',
+});
+
+/** Lining or interfacing on cloth of a usual width. */
+const OnLayer = ({ layer }: { layer: 'lining' | 'interfacing' }) => {
+  const say = useSay();
+  const widths = usualWidths[say.unit][layer];
+  const [picked, setPicked] = useState<number | null>(null);
+  const width = picked !== null && widths.includes(picked) ? picked : (widths[0] ?? 0);
+  const cloth = useMemo(() => plainCloth(layer, width), [layer, width]);
+  const name = webHouseWords.layer[layer].toLowerCase();
+  return (
+    <>
+      <Select
+        label={say.words(words.layerWidth, { layer: name })}
+        hint={say.words(words.layerAbout, { layer: name })}
+        value={String(width)}
+        options={widths.map((one) => ({ value: String(one), label: say.length(one) }))}
+        onChange={(next) => setPicked(Number(next))}
+      />
+      <OnCloth key={width} cloth={cloth} layer={layer} />
+    </>
+  );
+};
+
+/** The cutting layout on her cloth, layer by layer: a plan at once, a better one while she looks. */
 export const LayoutPassage = memo(() => {
-  const { cloth, make } = useMake();
+  const { cloth, make, altered } = useMake();
+  const cut = (layer: Layer) =>
+    altered.garment.pieces.some((piece) => piece.cut.some((order) => order.layer === layer && order.count > 0));
+  const layers = (['shell', 'lining', 'interfacing'] as const).filter(cut);
+  const [picked, setPicked] = useState<Layer>('shell');
+  const layer = layers.includes(picked) ? picked : 'shell';
   return (
     <Passage id="layout" title={webWords.make.passages.layout}>
-      {cloth ? <OnCloth key={make.cloth ?? ''} cloth={cloth} /> : <WithoutCloth />}
+      {layers.length > 1 && (
+        <Choice<Layer>
+          legend={words.layer}
+          name="layer"
+          inline
+          value={layer}
+          options={layers.map((value) => ({ value, label: webHouseWords.layer[value] }))}
+          onChange={setPicked}
+        />
+      )}
+      {layer !== 'shell' ? (
+        <OnLayer key={layer} layer={layer} />
+      ) : cloth ? (
+        <OnCloth key={make.cloth ?? ''} cloth={cloth} layer="shell" />
+      ) : (
+        <WithoutCloth />
+      )}
     </Passage>
   );
 });

@@ -27,12 +27,13 @@ import { type MakeInHand, MakeProvider, onlyStepsDiffer } from './make-context.t
 import { PassageLinks, Passages } from './Passages.tsx';
 import { PrintPassage } from './PrintPassage.tsx';
 import { SeamsPassage } from './SeamsPassage.tsx';
+import { SewingPassage } from './SewingPassage.tsx';
 import { withWay } from './steps.ts';
 import { useArrival } from './useArrival.ts';
 
 const words = webWords.make;
 
-const passages = (['fit', 'alterations', 'seams', 'layout', 'print'] as const).map((id) => ({
+const passages = (['fit', 'alterations', 'seams', 'layout', 'print', 'sewing'] as const).map((id) => ({
   id,
   title: words.passages[id],
 }));
@@ -104,6 +105,7 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
         <SeamsPassage />
         <LayoutPassage />
         <PrintPassage />
+        <SewingPassage />
       </Passages>
     </MakeProvider>
   );

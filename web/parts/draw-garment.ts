@@ -21,14 +21,15 @@ const nearEnough = 1.08;
 
 /**
  * A drawing in words that can be read when all of it is seen. Larger words make papers lie farther apart, and farther
- * apart they are seen smaller, so it is drawn until the two agree. `settled` is false where they never do: too many
+ * apart they are seen smaller, so it is drawn until the two agree, beginning from `first`. `settled` is false where they never do: too many
  * words for the table.
  */
 export const drawnReadable = (
   draw: (textSize: number) => Drawing,
   narrow: boolean,
+  first: Drawing = draw(1),
 ): { readonly drawing: Drawing; readonly settled: boolean } => {
-  let drawing = draw(1);
+  let drawing = first;
   for (let look = 0; look < mostLooks; look += 1) {
     const size = readableSize(drawing, narrow);
     drawing = draw(size);
@@ -45,5 +46,7 @@ export const drawGarment = (
 ): Drawing => {
   const aspect = narrow ? narrowAspect : tableAspect;
   const draw = (textSize: number) => drawGarmentPieces(garment, { ...options, aspect, textSize });
-  return { ...drawnReadable(draw, narrow).drawing, label };
+  // Words take the longest to place, and the first look is at the papers alone.
+  const papers = drawGarmentPieces(garment, { ...options, aspect, textSize: 1, layers: ['cut'] });
+  return { ...drawnReadable(draw, narrow, papers).drawing, label };
 };

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
-import { sayNotion } from '../../src/draw/index.ts';
-import { notionsOf, type Pattern, type Size } from '../../src/pattern/index.ts';
+import type { Pattern, Size } from '../../src/pattern/index.ts';
 import { formatPercent, formatWeight } from '../../src/units/index.ts';
 import { webHouseWords, webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
+import { sayNotions } from './say-notions.ts';
 
 const words = webWords.patterns;
 
@@ -11,15 +11,7 @@ const words = webWords.patterns;
 export const ClothAndNotions = ({ pattern, size }: { pattern: Pattern; size: Size }) => {
   const say = useSay();
   const { cloth } = pattern;
-  const notions = useMemo(
-    () =>
-      pattern.notions.flatMap((notion) =>
-        typeof notion === 'string'
-          ? [notion]
-          : notionsOf(size.garment, [notion], size.body).map((one) => sayNotion(one, say.unit, locale)),
-      ),
-    [pattern, size, say.unit],
-  );
+  const notions = useMemo(() => sayNotions(pattern, size.garment, size.body, say.unit), [pattern, size, say.unit]);
   return (
     <dl className="facts">
       <dt>{words.structure}</dt>

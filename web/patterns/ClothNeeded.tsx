@@ -16,7 +16,9 @@ const LayerTable = ({ layer, rows }: { layer: (typeof layers)[number]; rows: rea
   const caption = say.words(words.clothCaption, { layer: words.layer[layer].toLowerCase() });
   const cell = (row: ClothAnswer | undefined): string => {
     if (!row) return '';
-    if (row.length === null || row.toBuyMetric === null || row.toBuyYards === null) return words.tooNarrow;
+    if (row.length === null || row.toBuyMetric === null || row.toBuyYards === null) {
+      return row.refused === 'lay.wider-than-cloth' ? words.tooNarrow : words.noPlan;
+    }
     return formatLength(say.unit === 'cm' ? row.toBuyMetric : row.toBuyYards, say.unit, { locale, purpose: 'cloth' });
   };
   return (

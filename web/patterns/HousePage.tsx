@@ -17,6 +17,7 @@ import { ClothNeeded } from './ClothNeeded.tsx';
 import { drawOnePiece, drawSizesNested, sayPieceCut } from './drawings.ts';
 import { FinishedTable } from './FinishedTable.tsx';
 import { MakesFrom } from './MakesFrom.tsx';
+import { OrderOfWork } from './OrderOfWork.tsx';
 
 const words = webWords.patterns;
 
@@ -146,22 +147,6 @@ export const Figures = ({ pattern, size }: { pattern: Pattern; size: Size }) => 
     </section>
   </>
 );
-
-const OrderOfWork = ({ house, view }: { house: HousePattern; view: string | undefined }) => {
-  const say = useSay();
-  return (
-    <section className="passage" aria-labelledby="work">
-      <h2 id="work">{webHouseWords.work}</h2>
-      <ol className="work">
-        {house.work(view).map(({ do: doing, text }) => (
-          <li key={text} className={`work-${doing}`}>
-            <strong>{webHouseWords.doing[doing]}.</strong> {say.words(text, {})}
-          </li>
-        ))}
-      </ol>
-    </section>
-  );
-};
 
 interface HousePageProps {
   readonly id: string;
