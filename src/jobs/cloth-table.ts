@@ -28,7 +28,7 @@ export const clothTableJob: Job<ClothTableInput, readonly ClothAnswer[], readonl
             pause: () => context.pause(),
           })
         : null;
-      rows.push(clothAnswer(question, found?.ok ? found.value : null, advice));
+      rows.push(clothAnswer(question, found, advice));
       context.report(rows.length / questions.length, [...rows]);
     }
     return good(rows);

@@ -1,6 +1,6 @@
 import type { Cloth } from '../cloth/index.ts';
 import type { ClothAdvice, Garment, Layer } from '../pattern/index.ts';
-import { millimetresPer, type Problem, type Unit } from '../units/index.ts';
+import { millimetresPer, type Problem, type Result, type Unit } from '../units/index.ts';
 import { buyLength } from './buy.ts';
 import { layoutProblemFor } from './garment.ts';
 import type { Layout, LayoutProblem } from './types.ts';
@@ -48,6 +48,8 @@ export interface ClothAnswer {
   /** With enough to square the ends, rounded up; for cloth that has been washed, or does not shrink. */
   readonly toBuyMetric: number | null;
   readonly toBuyYards: number | null;
+  /** Why there is no length: the problem's code, `lay.wider-than-cloth` where a piece is wider than the cloth. */
+  readonly refused?: string;
 }
 
 /** Cloth of a width as the pattern advises it, washed: the table then stands for any, and shrinkage is added to it. */
@@ -106,11 +108,14 @@ export const clothQuestions = (
 
 /** A question's answer from the plan that was found for it. */
 export const clothAnswer = (
-  { layer, width, oneWay }: ClothQuestion,
-  plan: Layout | null,
+  { layer, width, oneWay, refusal }: ClothQuestion,
+  found: Result<Layout> | null,
   advice: ClothAdvice,
 ): ClothAnswer => {
-  if (plan === null) return { layer, width, oneWay, length: null, toBuyMetric: null, toBuyYards: null };
-  const { length, toBuyMetric, toBuyYards } = buyLength(plan, clothOf(advice, width, oneWay));
+  if (!found?.ok) {
+    const refused = found?.problem.code ?? refusal?.code ?? 'lay.cancelled';
+    return { layer, width, oneWay, length: null, toBuyMetric: null, toBuyYards: null, refused };
+  }
+  const { length, toBuyMetric, toBuyYards } = buyLength(found.value, clothOf(advice, width, oneWay));
   return { layer, width, oneWay, length, toBuyMetric, toBuyYards };
 };

@@ -31,6 +31,7 @@ export const webHouseWords = {
   eitherWay: 'Either way up',
   takes: 'To buy',
   tooNarrow: 'too narrow',
+  noPlan: 'no plan found',
   clothCaption: 'What to buy, {layer}',
   allOneWayAlways: 'Knits are laid all one way.',
   makesOf: 'Makes from it',

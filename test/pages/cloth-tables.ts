@@ -21,7 +21,7 @@ export const layOut = async (house: HousePattern, view: string, sizeId: string):
   const rows: SizedAnswer[] = [];
   for (const question of clothQuestions(size.garment, pattern.cloth)) {
     const plan = question.problem ? await searchLayout(question.problem, { rounds, seed }) : null;
-    rows.push({ size: sizeId, ...clothAnswer(question, plan?.ok ? plan.value : null, pattern.cloth) });
+    rows.push({ size: sizeId, ...clothAnswer(question, plan, pattern.cloth) });
   }
   return rows;
 };

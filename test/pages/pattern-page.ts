@@ -61,7 +61,8 @@ const cloth = (pattern: Pattern, rows: readonly SizedAnswer[]): string => {
         first?.oneWay ? webHouseWords.withNap.toLowerCase() : webHouseWords.eitherWay.toLowerCase(),
         ...pattern.sizes.map(({ id }) => {
           const answer = own.find((one) => one.size === id);
-          return answer?.toBuyMetric ? `${(answer.toBuyMetric / 1000).toFixed(1)} m` : webHouseWords.tooNarrow;
+          if (answer?.toBuyMetric) return `${(answer.toBuyMetric / 1000).toFixed(1)} m`;
+          return answer?.refused === 'lay.wider-than-cloth' ? webHouseWords.tooNarrow : webHouseWords.noPlan;
         }),
       ];
     }),
