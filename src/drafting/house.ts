@@ -12,18 +12,18 @@ import type { HousePattern } from './types.ts';
 /** Every pattern of our own. */
 export const housePatterns: readonly HousePattern[] = [
   blouse,
-  tee,
-  teeMen,
-  sweatshirt,
-  sweatshirtMen,
-  skirt,
-  raincoat,
   shirtDress,
   jacket,
+  skirt,
   trousers,
-  trousersMen,
   dungarees,
+  tee,
+  sweatshirt,
+  teeMen,
+  sweatshirtMen,
+  trousersMen,
   dungareesMen,
+  raincoat,
 ];
 
 /** The house pattern of that id; undefined where there is none. */
