@@ -7,7 +7,7 @@ import { withFigure, withoutRow } from './edit.ts';
 import { useEnvelope } from './envelope-context.ts';
 import { FigureCell } from './FigureCell.tsx';
 import { readFigure } from './figures.ts';
-import { goToCell, moveAmongCells } from './grid-keys.ts';
+import { leadToCell, moveAmongCells } from './grid-keys.ts';
 import { pastedCells } from './pasted-cells.ts';
 
 const words = envelopePageWords.chart;
@@ -57,7 +57,7 @@ export const FigureGrid = ({ chart, rows, purpose, caption }: FigureGridProps) =
     },
     [change, chart, rows.length, sizes.length, unit, purpose, most, say],
   );
-  const correct = (doubt: EnvelopeDoubt) => goToCell(table.current, doubt.where.row ?? 0, doubt.where.size ?? 0);
+  const correct = (doubt: EnvelopeDoubt) => leadToCell(table.current, doubt.where.row ?? 0, doubt.where.size ?? 0);
   const doubtId = (doubt: EnvelopeDoubt) => `${help}-${doubt.id.replace(/[^a-z0-9]+/gi, '-')}`;
 
   return (

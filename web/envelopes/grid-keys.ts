@@ -13,6 +13,12 @@ export const goToCell = (table: Element | null, row: number, column: number): bo
   return true;
 };
 
+/** The same from elsewhere on the page: the cell is brought clear of the names that stand still at its left. */
+export const leadToCell = (table: Element | null, row: number, column: number): void => {
+  if (table && goToCell(table, row, column))
+    cellAt(table, row, column)?.scrollIntoView({ block: 'nearest', inline: 'center' });
+};
+
 const steps: Readonly<Record<string, readonly [rows: number, columns: number]>> = {
   ArrowUp: [-1, 0],
   ArrowDown: [1, 0],
