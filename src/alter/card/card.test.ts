@@ -49,6 +49,20 @@ describe('the hem of a bust card', () => {
   });
 });
 
+describe('a small bust as the fit advises it', () => {
+  it.each(['8', '14', '22'])('is drawn in size %s', (size) => {
+    const bust = Number(harbourBlouse.body[0]?.figures[harbourBlouse.sizes.indexOf(size)]);
+    const measures = { bustGirth: bust - 70, upperBustGirth: bust - 50, waistGirth: 760, hipGirth: 960 };
+    const fit = fitPattern({ measures, pattern: envelopeFigures(harbourBlouse, 'a'), size });
+    const way = fit.ok ? fit.value.ways[0] : undefined;
+    const advised = way && cardSteps(way).find(({ alteration }) => alteration === 'small-bust');
+    if (!advised) throw new Error('no small bust');
+    const card = cardOf(advised, { size });
+    expect(card.notDrawn).toBeNull();
+    expect(card.amounts[1]?.total).toBeLessThan(0);
+  });
+});
+
 describe('a card for a shorter body', () => {
   it('says how deep the pleat is', () => {
     const card = cardOf(step('lengthen-shorten', { where: 'above-waist', amount: -0.75 * 25.4 }));
