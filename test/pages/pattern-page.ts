@@ -48,10 +48,11 @@ const pieces = (pattern: Pattern): string =>
     (pattern.sizes[0]?.garment.pieces ?? []).map((piece) => [piece.name, sayCut(piece, 'cm', 'en').join('; ')]),
   );
 
-const cloth = (pattern: Pattern, rows: readonly SizedAnswer[]): string => {
+const cloth = (rows: readonly SizedAnswer[]): string => {
+  const sizes = [...new Set(rows.map(({ size }) => size))];
   const kinds = [...new Set(rows.map(({ layer, width, oneWay }) => `${layer} ${width} ${oneWay}`))];
   return table(
-    ['Layer', 'Width', 'Laid', ...pattern.sizes.map(({ id }) => id)],
+    ['Layer', 'Width', 'Laid', ...sizes.map((size) => `Size ${size}`)],
     kinds.map((kind) => {
       const own = rows.filter(({ layer, width, oneWay }) => `${layer} ${width} ${oneWay}` === kind);
       const first = own[0];
@@ -59,8 +60,8 @@ const cloth = (pattern: Pattern, rows: readonly SizedAnswer[]): string => {
         first ? webHouseWords.layer[first.layer] : '',
         cm(first?.width ?? 0),
         first?.oneWay ? webHouseWords.withNap.toLowerCase() : webHouseWords.eitherWay.toLowerCase(),
-        ...pattern.sizes.map(({ id }) => {
-          const answer = own.find((one) => one.size === id);
+        ...sizes.map((size) => {
+          const answer = own.find((one) => one.size === size);
           if (answer?.toBuyMetric) return `${(answer.toBuyMetric / 1000).toFixed(1)} m`;
           return answer?.refused === 'lay.wider-than-cloth' ? webHouseWords.tooNarrow : webHouseWords.noPlan;
         }),
@@ -98,7 +99,7 @@ export const patternPage = (house: HousePattern, tables: (view: string) => reado
       finished(pattern),
       '### Cloth needed',
       'Laid out by the program on cloth folded lengthwise and washed, with enough to square the ends, up to the next 10 cm. Cloth that has not been washed takes more by what it shrinks.',
-      cloth(pattern, tables(id)),
+      cloth(tables(id)),
       `### Notions, size ${pattern.sizes[Math.floor((pattern.sizes.length - 1) / 2)]?.id}`,
       notions(house, pattern) || 'None.',
       '### Order of work',
