@@ -156,7 +156,7 @@ describe.skipIf(chromiumPath === null)('what cannot be is said in a sentence, an
       .getByRole('link', { name: 'Cutting layout' })
       .click();
     const layout = page.getByRole('region', { name: 'Cutting layout', exact: true });
-    await layout.getByLabel('Cloth', { exact: true }).selectOption({ label: 'Ribbon end' });
+    await layout.getByRole('combobox', { name: 'Cloth', exact: true }).selectOption({ label: 'Ribbon end' });
     await layout.getByText(/is .*cm across, and the cloth only .*cm wide\./).waitFor();
     expect(await layout.getByRole('term').filter({ hasText: 'To buy' }).count()).toBe(0);
   });
