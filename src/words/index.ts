@@ -19,8 +19,8 @@ import { patternProblems } from './pattern.ts';
 import { serverProblems } from './server.ts';
 import { storeProblems } from './store.ts';
 import { unitsProblems } from './units.ts';
-import { webProblems } from './web.ts';
 import { webEnvelopeProblems } from './web-envelopes.ts';
+import { webProblems } from './web-problems.ts';
 
 export * from './alter.ts';
 export * from './alteration-steps.ts';
@@ -50,7 +50,8 @@ export * from './store.ts';
 export * from './units.ts';
 export * from './web.ts';
 export * from './web-envelopes.ts';
-export * from './web-patterns.ts';
+export { webHouseWords } from './web-patterns.ts';
+export * from './web-problems.ts';
 
 /** Every room's problem sentences. Codes begin with their room's name, so none can hide another. */
 export const problemWords: ProblemCatalogue = {

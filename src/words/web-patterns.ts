@@ -1,3 +1,41 @@
+/** Patterns: the list, bringing one in, and what every pattern's page has. */
+export const patternsWords = {
+  title: 'Patterns',
+  house: 'House patterns',
+  brought: 'Brought in',
+  noneBrought: 'No pattern has been brought in yet.',
+  example: 'The pieces of the house blouse',
+  bringIn: 'Bring in a pattern',
+  bringInAbout:
+    'A pattern file of this program, ending in .json. It is read and checked whole before anything is stored.',
+  file: 'Pattern file',
+  reading: 'Reading the file …',
+  sizesRange: 'For {for}, sizes {first} to {last}',
+  for: { women: 'women', men: 'men', child: 'children' },
+  makeOf: 'Start a make from it',
+  pieces: 'The pieces',
+  size: 'Size',
+  show: 'On the table',
+  showAll: 'All pieces',
+  showNest: 'All sizes, one within the other',
+  nestLabel: '{name}: every size of every piece',
+  onTable: '{name}, size {size}: all pieces with their marks',
+  chartHead: 'Sizes',
+  chart: 'Body each size is drafted for',
+  chartRest: 'The rest of the body chart',
+  finished: 'Finished measurements',
+  finishedAbout: 'Measured off the pieces, seams and darts closed',
+  advice: 'Cloth and notions',
+  structure: 'Cloth',
+  weight: 'Weight',
+  weightFromTo: '{from} to {to}',
+  stretch: 'Stretch',
+  stretchLeast: 'at least {share} across',
+  suits: 'Suits it',
+  notions: 'Notions',
+  remove: 'Take this pattern away',
+} as const;
+
 /** Words of the house collection and of a pattern's own page. */
 export const webHouseWords = {
   collection: 'The house collection',
