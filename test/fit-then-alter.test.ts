@@ -58,7 +58,7 @@ describe.skipIf(csv === null)('what a fit suggests', () => {
       expect(list.ok, `row ${row} ${JSON.stringify(list)}`).toBe(true);
       for (const step of way.alterations) {
         const known = alterationCatalogue.find(({ id, version }) => id === step.alteration && version === step.version);
-        expect(Object.keys(known?.params ?? {}).toSorted()).toEqual(Object.keys(step.params).toSorted());
+        for (const name of Object.keys(step.params)) expect(known?.params).toHaveProperty([name]);
         const amount = known?.params.amount;
         if (amount?.unit !== 'mm') throw new Error(`${step.alteration} takes no amount`);
         expect(step.params.amount).toBeGreaterThanOrEqual(amount.min);

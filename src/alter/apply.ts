@@ -15,10 +15,23 @@ const alterationFor = (step: AlterationStep, catalogue: readonly Alteration[]): 
 };
 
 /** Parameters as the alteration wants them: choices left out are the usual ones; amounts are numbers within limits. */
-const settledParams = (alteration: Alteration, params: Params): Result<Params> => {
+const settledParams = (alteration: Alteration, garment: Garment, params: Params): Result<Params> => {
   const settled: Record<string, number | string> = {};
   for (const [name, parameter] of Object.entries(alteration.params)) {
     const given = params[name];
+    if (parameter.unit === 'named') {
+      const options = alteration.options?.(garment, name) ?? [];
+      const named = given ?? options[0];
+      if (typeof named !== 'string' || !options.includes(named)) {
+        return bad('alter.not-a-choice', { parameter: name, given: String(named ?? ''), choices: options.join(', ') });
+      }
+      settled[name] = named;
+      continue;
+    }
+    if (parameter.unit === 'share' && given === undefined) {
+      settled[name] = (parameter.usual[0] + parameter.usual[1]) / 2;
+      continue;
+    }
     if (parameter.unit === 'choice') {
       const choice = given ?? parameter.usual;
       if (typeof choice !== 'string' || !parameter.choices.includes(choice)) {
@@ -32,6 +45,7 @@ const settledParams = (alteration: Alteration, params: Params): Result<Params> =
     } else {
       if (typeof given !== 'number' || !Number.isFinite(given)) return bad('alter.not-an-amount', { parameter: name });
       if (given < parameter.min || given > parameter.max) {
+        if (parameter.unit === 'share') return bad('alter.not-a-share', { parameter: name, given: String(given) });
         return bad('alter.out-of-range', {
           parameter: name,
           amount: { mm: given },
@@ -60,14 +74,20 @@ const notHeld: Readonly<Record<string, string>> = {
 
 /** One alteration applied and everything it holds checked: what does not hold is a problem. */
 const applyOne = (alteration: Alteration, garment: Garment, params: Params): Result<Applied> => {
-  const settled = settledParams(alteration, params);
+  const lacking = alteration.needs(garment);
+  if (lacking) return { ok: false, problem: lacking };
+  const settled = settledParams(alteration, garment, params);
   if (!settled.ok) return settled;
   const applied = alteration.apply(garment, settled.value);
   if (!applied.ok) return applied;
   const broken = applied.value.held.find(({ ok }) => !ok);
   if (!broken) return applied;
   const where = broken.seam ?? broken.edge ?? broken.level ?? broken.piece ?? '';
-  return bad(notHeld[broken.what] ?? 'alter.edge-changes', { where, by: { mm: Math.abs(broken.by) } });
+  return bad(notHeld[broken.what] ?? 'alter.does-not-hold', {
+    what: broken.what,
+    where,
+    by: { mm: Math.abs(broken.by) },
+  });
 };
 
 /** Problems that no smaller amount would cure: they are about what is there, not about how much. */
@@ -93,10 +113,10 @@ const refused = (
   cache: AlterationCache | undefined,
 ): Refusal => {
   const refusal = { step: step.id, alteration: step.alteration, problem };
-  if (!alteration || notAboutAmount.has(problem.code)) return refusal;
+  if (alteration?.amount == null || notAboutAmount.has(problem.code) || alteration.needs(garment)) return refusal;
   const find = () => largestThatHolds(alteration, step.params, (params) => applyOne(alteration, garment, params).ok);
   const amount = cache ? cache.largest(garment, alteration, step.params, find) : find();
-  return amount === null ? refusal : { ...refusal, largest: { parameter: alteration.amount, amount } };
+  return amount === null ? refusal : { ...refusal, largest: { parameter: String(alteration.amount), amount } };
 };
 
 /** Each piece from before the first step to after the last, truing summed over the steps. */

@@ -1,7 +1,8 @@
 import { pathPointAtLength } from '../geometry/index.ts';
 import { type Garment, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
-import { bad, good, type Result } from '../units/index.ts';
+import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
+import { dartedFront } from './anatomy.ts';
 import { type BustFront, bustFront } from './bust-front.ts';
 import { cutsOf, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { girthChanges } from './girths.ts';
@@ -40,6 +41,17 @@ const followCentre = (garment: Garment, front: BustFront, tape: Tape): Result<re
     followed.push(made.value);
   }
   return good(followed);
+};
+
+/** What a garment lacks for a bust alteration through a side dart: a front, its bust point, the dart. */
+export const needsDartedFront = (garment: Garment): Problem | null => {
+  const fronts = garment.pieces.filter(({ role }) => role === 'front');
+  if (fronts.length === 0) return bad('alter.no-piece', { role: 'front' }).problem;
+  for (const front of fronts) {
+    const found = dartedFront(front);
+    if (!found.ok) return found.problem;
+  }
+  return null;
 };
 
 /** Every front with a side dart given a mm more (or less) room, with what hangs on it. */

@@ -47,7 +47,9 @@ const keyOf = ({ id, version, params: specs }: Alteration, params: Params): stri
 
 /** As `keyOf`, but of an amount only its direction: the largest that would hold is the same for all of them. */
 const boundKey = (alteration: Alteration, params: Params): string =>
-  keyOf(alteration, { ...params, [alteration.amount]: Number(params[alteration.amount]) < 0 ? -1 : 1 });
+  alteration.amount === null
+    ? keyOf(alteration, params)
+    : keyOf(alteration, { ...params, [alteration.amount]: Number(params[alteration.amount]) < 0 ? -1 : 1 });
 
 export const createAlterationCache = (): AlterationCache => {
   const results = new WeakMap<Garment, Map<string, Result<Applied>>>();

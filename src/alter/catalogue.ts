@@ -1,7 +1,23 @@
-import { fullBust } from './full-bust.ts';
-import { lengthenShorten } from './lengthen-shorten.ts';
-import { smallBust } from './small-bust.ts';
+import { backAlterations } from './back/index.ts';
+import { bustAlterations } from './bust/index.ts';
+import { legsAlterations } from './legs/index.ts';
+import { lengthAlterations } from './length/index.ts';
+import { seamsAlterations } from './seams/index.ts';
+import { shoulderNeckAlterations } from './shoulder-neck/index.ts';
+import { sleeveAlterations } from './sleeve/index.ts';
+import { structureAlterations } from './structure/index.ts';
 import type { Alteration } from './types.ts';
+import { widthAlterations } from './width/index.ts';
 
-/** Every alteration there is. A new one is a file of its own and a line here. */
-export const alterationCatalogue: readonly Alteration[] = [lengthenShorten, fullBust, smallBust];
+/** Every alteration there is, in the order a fitter works. A new one is a file of its own and a line in its family's list. */
+export const alterationCatalogue: readonly Alteration[] = [
+  ...lengthAlterations,
+  ...bustAlterations,
+  ...shoulderNeckAlterations,
+  ...backAlterations,
+  ...sleeveAlterations,
+  ...widthAlterations,
+  ...legsAlterations,
+  ...structureAlterations,
+  ...seamsAlterations,
+];

@@ -1,5 +1,5 @@
-import { bust } from './bust.ts';
-import type { Alteration } from './types.ts';
+import { bust, needsDartedFront } from './bust.ts';
+import { type Alteration, sideParameter } from './types.ts';
 
 /**
  * Full bust, side dart: `amount` mm more width on every front, so twice that in all on a garment of two fronts or one
@@ -21,8 +21,12 @@ import type { Alteration } from './types.ts';
 export const fullBust: Alteration = {
   id: 'full-bust',
   version: 1,
-  params: { amount: { unit: 'mm', min: 1, max: 60, usual: [6, 30] } },
+  family: 'bust',
+  params: { amount: { unit: 'mm', min: 1, max: 60, usual: [6, 30] }, side: sideParameter },
   amount: 'amount',
+  inAll: 2,
+  needs: needsDartedFront,
+  reverse: (params) => ({ alteration: 'small-bust', params }),
   holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
   follows: ['centre-facing', 'hem', 'levels'],
   apply: (garment, params) => bust(garment, Number(params.amount)),

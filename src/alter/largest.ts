@@ -14,6 +14,7 @@ export const largestThatHolds = (
   holds: (params: Params) => boolean,
 ): number | null => {
   const name = alteration.amount;
+  if (name === null) return null;
   const parameter = alteration.params[name];
   const asked = params[name];
   if (parameter?.unit !== 'mm' || typeof asked !== 'number') return null;

@@ -223,11 +223,21 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
 export const lengthenShorten: Alteration = {
   id: 'lengthen-shorten',
   version: 1,
+  family: 'length',
   params: {
     where: { unit: 'choice', choices: places, usual: 'above-waist' },
     amount: { unit: 'mm', min: -120, max: 150, usual: [-40, 60] },
   },
   amount: 'amount',
+  inAll: 1,
+  needs: (garment) =>
+    places.some((where) => heights(garment, where).length > 0)
+      ? null
+      : bad('alter.no-lengthen-line', { where: '' }).problem,
+  reverse: (params) => ({
+    alteration: 'lengthen-shorten',
+    params: { ...params, amount: -Number(params.amount) },
+  }),
   holds: ['end-widths', 'width-kept', 'grain-straight', 'seam-walks', 'edge-length'],
   follows: ['mates', 'facings', 'zip-length', 'levels'],
   apply: lengthen,

@@ -1,5 +1,5 @@
-import { bust } from './bust.ts';
-import type { Alteration } from './types.ts';
+import { bust, needsDartedFront } from './bust.ts';
+import { type Alteration, sideParameter } from './types.ts';
 
 /**
  * Small bust, side dart: the full bust alteration the other way, `amount` mm less width on every front. The parts
@@ -10,8 +10,12 @@ import type { Alteration } from './types.ts';
 export const smallBust: Alteration = {
   id: 'small-bust',
   version: 1,
-  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [4, 9] } },
+  family: 'bust',
+  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [4, 9] }, side: sideParameter },
   amount: 'amount',
+  inAll: 2,
+  needs: needsDartedFront,
+  reverse: (params) => ({ alteration: 'full-bust', params }),
   holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
   follows: ['centre-facing', 'hem', 'levels'],
   apply: (garment, params) => bust(garment, -Number(params.amount)),

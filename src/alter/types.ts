@@ -12,16 +12,60 @@ export interface AmountParameter {
 }
 
 /** A choice among places; `usual` is taken where none is given. */
-interface ChoiceParameter {
+export interface ChoiceParameter {
   readonly unit: 'choice';
   readonly choices: readonly string[];
   readonly usual: string;
 }
 
-export type Parameter = AmountParameter | ChoiceParameter;
+/** A share of something, 0 to 1: where along an edge, how much of a dart. Left out, it is the middle of `usual`. */
+export interface ShareParameter {
+  readonly unit: 'share';
+  readonly min: number;
+  readonly max: number;
+  readonly usual: readonly [number, number];
+}
+
+/**
+ * Something of the garment, named: a piece or a seam by its id, an edge, dart or notch as `piece/id`. What there is to
+ * choose from is told by `Alteration.options`; left out, it is the first of them.
+ */
+export interface NamedParameter {
+  readonly unit: 'named';
+  readonly of: 'piece' | 'edge' | 'dart' | 'notch' | 'seam' | 'landmark';
+}
+
+export type Parameter = AmountParameter | ShareParameter | ChoiceParameter | NamedParameter;
 
 /** The values a step gives to an alteration's parameters. */
 export type Params = AlterationStep['params'];
+
+/** On which half of the body an alteration is done; every alteration that bodies may want on one half only has it. */
+export const sideParameter: ChoiceParameter = { unit: 'choice', choices: ['both', 'right', 'left'], usual: 'both' };
+
+/** What an alteration is about, in the order a fitter works: lengths first, then widths, then details. */
+export const families = [
+  'length',
+  'bust',
+  'shoulder-neck',
+  'back',
+  'sleeve',
+  'width',
+  'legs',
+  'structure',
+  'seams',
+] as const;
+export type Family = (typeof families)[number];
+
+/**
+ * Where an amount can be taken hold of on a piece: the point, and where it goes for each millimetre of the amount. The
+ * point is that of the piece as it is with the amount given; a point that does not move cannot be dragged.
+ */
+export interface Handle {
+  readonly piece: string;
+  readonly at: Point;
+  readonly perMillimetre: Point;
+}
 
 /**
  * Something an alteration says it holds, measured on the altered pieces: `by` is how far it is off, mm,
@@ -84,12 +128,25 @@ export interface Applied {
 export interface Alteration {
   readonly id: string;
   readonly version: number;
+  readonly family: Family;
   readonly params: Readonly<Record<string, Parameter>>;
-  /** The parameter that says how much: what a refusal bounds. */
-  readonly amount: string;
+  /** The parameter that says how much: what a refusal bounds. Null where there is no how much, as in joining a seam to a fold. */
+  readonly amount: string | null;
+  /** How many times the amount is put in on the whole garment: 2 where each half of the body gets it. */
+  readonly inAll: 1 | 2 | 4;
   /** What it holds and what follows, as words of `alterWords`. */
   readonly holds: readonly string[];
   readonly follows: readonly string[];
+  /**
+   * What the garment lacks for it, told by what the pieces are and carry and never by trying; null where it can be asked
+   * of this garment. The patterns it is for are those whose garments lack nothing.
+   */
+  readonly needs: (garment: Garment) => Problem | null;
+  /** What a `named` parameter may name on this garment, the usual first. */
+  readonly options?: (garment: Garment, parameter: string) => readonly string[];
+  readonly handle?: (garment: Garment, params: Params) => Handle | null;
+  /** The alteration and parameters that undo it, where there are such. */
+  readonly reverse?: (params: Params) => { readonly alteration: string; readonly params: Params };
   readonly apply: (garment: Garment, params: Params) => Result<Applied>;
 }
 

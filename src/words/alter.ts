@@ -1,7 +1,8 @@
+import { alterationWords, familyWords, wordsOfAll } from './alterations/index.ts';
 import type { ProblemCatalogue } from './catalogue.ts';
 
 /** What the alterations have to say when they cannot be done, and what they warn of. */
-export const alterProblems: ProblemCatalogue = {
+const generalProblems: ProblemCatalogue = {
   'alter.unknown': {
     message: 'There is no alteration called {alteration}.',
     remedy: 'Choose one from the catalogue, or take the step off the list.',
@@ -17,6 +18,14 @@ export const alterProblems: ProblemCatalogue = {
   'alter.not-an-amount': {
     message: 'This step does not say how much.',
     remedy: 'Give it an amount in millimetres.',
+  },
+  'alter.not-a-share': {
+    message: '{given} is no share for {parameter}.',
+    remedy: 'Give a number between 0 and 1 within what this alteration can do.',
+  },
+  'alter.does-not-hold': {
+    message: 'At {where} it would be {by} off what has to hold ({what}).',
+    remedy: 'Choose a smaller amount.',
   },
   'alter.out-of-range': {
     message: '{amount} is beyond what this alteration can do.',
@@ -146,54 +155,44 @@ export const alterProblems: ProblemCatalogue = {
   },
 };
 
+export const alterProblems: ProblemCatalogue = Object.assign(
+  {},
+  generalProblems,
+  ...familyWords.map(({ problems }) => problems ?? {}),
+);
+
 /** What a person reads of the alterations: names, what each is for, its parameters, what it holds and changes. */
 export const alterWords = {
-  alterations: {
-    'lengthen-shorten': {
-      name: 'Lengthen or shorten',
-      about:
-        'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
-    },
-    'full-bust': {
-      name: 'Full bust',
-      about:
-        'Gives each front more width and length over the bust and a deeper side dart; neck, shoulder, armhole and side seam stay as they are. For a fuller bust than the pattern was drafted for.',
-    },
-    'small-bust': {
-      name: 'Small bust',
-      about:
-        'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
-    },
-    'full-upper-arm': {
-      name: 'Full upper arm',
-      about:
-        'Gives each sleeve more width round the upper arm; cap, underarm seams and wrist keep their lengths. For an arm fuller at the top than the sleeve.',
-    },
-    'sway-back': {
-      name: 'Sway back',
-      about:
-        'Takes length out of the centre back at the waist, to nothing at the side. For a back hollow at the waist, where slack folds lie across above it.',
-    },
-    blend: {
-      name: 'Run the sides into another size',
-      about:
-        'Draws the side seams from the starting size into another at waist or hip. For a waist or hip of another size than the shoulders.',
-    },
+  alterations: alterationWords,
+  families: {
+    length: 'Length',
+    bust: 'Bust and darts',
+    'shoulder-neck': 'Shoulders, neck and armholes',
+    back: 'Back',
+    sleeve: 'Sleeves',
+    width: 'Waist, hip and flare',
+    legs: 'Crotch and legs',
+    structure: 'Seams, linings, pockets, fastenings',
+    seams: 'Mending a seam',
   },
-  parameters: {
+  parameters: wordsOfAll('parameters', {
+    side: 'On which half',
     amount: 'Amount, each piece',
     waist: 'At the waist, to size',
     hip: 'At the hip, to size',
     where: 'Where',
-  },
-  choices: {
+  }),
+  choices: wordsOfAll('choices', {
+    both: 'Both halves alike',
+    right: 'The right half only',
+    left: 'The left half only',
     'above-waist': 'Above the waist',
     'below-waist': 'Below the waist',
     rise: 'In the rise, above the hip',
     leg: 'In the leg, below the knee',
     sleeve: 'In the sleeve, below the elbow',
-  },
-  holds: {
+  }),
+  holds: wordsOfAll('holds', {
     neck: 'The neckline keeps its length.',
     shoulder: 'The shoulder keeps its length.',
     armhole: 'The armhole keeps its length and stays smooth.',
@@ -206,16 +205,16 @@ export const alterWords = {
     'width-kept': 'Finished widths at bust, waist and hip stay.',
     'grain-straight': 'The grain stays one line.',
     'edge-length': 'Edges that are not cut keep their length.',
-  },
-  follows: {
+  }),
+  follows: wordsOfAll('follows', {
     'centre-facing': 'What is sewn to the centre front drops with it.',
     hem: 'The hem is redrawn over the width put in.',
     levels: 'Waist, hip and the other levels move along.',
     mates: 'Every piece that carries the level is cut at the same place.',
     facings: 'Facings and linings that reach it follow.',
     'zip-length': 'A zip that ends below it has to be as much longer or shorter.',
-  },
-  held: {
+  }),
+  held: wordsOfAll('held', {
     'edge-length': 'Length kept',
     'seam-walks': 'Seam meets',
     'armhole-smooth': 'Armhole smooth',
@@ -225,12 +224,12 @@ export const alterWords = {
     'width-grows': 'Width as asked',
     'width-kept': 'Finished width kept',
     'grain-straight': 'Grain one line',
-  },
-  changed: {
+  }),
+  changed: wordsOfAll('changed', {
     'edge-length': 'Length along the edge',
     'dart-intake': 'Intake of the bust dart',
     'dart-gone': 'The bust dart is used up',
     girth: 'Finished girth',
     'zip-length': 'Length of the zip',
-  },
-} as const;
+  }),
+};

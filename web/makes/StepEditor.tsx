@@ -135,7 +135,8 @@ const ParameterField = ({
   title: string;
 }) => {
   const { change } = useMake();
-  if (parameter.unit !== 'choice') return <Amount step={step} name={name} parameter={parameter} title={title} />;
+  if (parameter.unit === 'mm') return <Amount step={step} name={name} parameter={parameter} title={title} />;
+  if (parameter.unit !== 'choice') return null;
   return (
     <Select
       label={parameterName(name)}

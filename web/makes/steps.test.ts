@@ -27,6 +27,7 @@ describe('an alteration list', () => {
       for (const [name, parameter] of Object.entries(alteration.params)) {
         const value = step.params[name];
         if (parameter.unit === 'choice') expect(parameter.choices).toContain(value);
+        else if (parameter.unit === 'named') expect(value).toBeUndefined();
         else expect(value).toSatisfy((mm: number) => mm >= parameter.min && mm <= parameter.max);
       }
     }

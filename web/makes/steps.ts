@@ -1,4 +1,10 @@
-import { type Alteration, type AmountParameter, alterationCatalogue, cardSteps } from '../../src/alter/index.ts';
+import {
+  type Alteration,
+  type AmountParameter,
+  alterationCatalogue,
+  cardSteps,
+  type Parameter,
+} from '../../src/alter/index.ts';
 import type { Way } from '../../src/fit/index.ts';
 import type { Make } from '../../src/make/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
@@ -11,6 +17,13 @@ export const alterationOf = (step: AlterationStep): Alteration | undefined =>
 
 /** Where a new step's amount begins: the middle of what is usual, in whole millimetres; at nothing where it may go either way. */
 const usualAmount = ({ usual, min }: AmountParameter): number => (min < 0 ? 0 : Math.round((usual[0] + usual[1]) / 2));
+
+/** What a parameter is begun with; undefined where it is left to the garment, which is then what is usual there. */
+const begunWith = (parameter: Parameter): number | string | undefined => {
+  if (parameter.unit === 'mm') return usualAmount(parameter);
+  if (parameter.unit === 'choice') return parameter.usual;
+  return parameter.unit === 'share' ? (parameter.usual[0] + parameter.usual[1]) / 2 : undefined;
+};
 
 /** A new step of an alteration, as the fit suggests it or else as it is usually begun. */
 export const newStep = (
@@ -25,10 +38,10 @@ export const newStep = (
   params:
     suggested ??
     Object.fromEntries(
-      Object.entries(alteration.params).map(([name, parameter]) => [
-        name,
-        parameter.unit === 'choice' ? parameter.usual : usualAmount(parameter),
-      ]),
+      Object.entries(alteration.params).flatMap(([name, parameter]) => {
+        const value = begunWith(parameter);
+        return value === undefined ? [] : [[name, value] as const];
+      }),
     ),
 });
 

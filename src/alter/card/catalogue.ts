@@ -1,10 +1,26 @@
 import type { Envelope } from '../../pattern/index.ts';
-import { alterationCatalogue } from '../catalogue.ts';
-import type { Alteration, Parameter } from '../types.ts';
+import { fullBust } from '../full-bust.ts';
+import { lengthenShorten } from '../lengthen-shorten.ts';
+import { smallBust } from '../small-bust.ts';
+import type { AmountParameter, ChoiceParameter, Parameter } from '../types.ts';
 import { swayBackAmount, upperArmAmount } from './limits.ts';
 
 /** An alteration there is a card for, and what a step of it asks: as an alteration of the catalogue asks it. */
-export type CardKind = Pick<Alteration, 'id' | 'version' | 'params'>;
+export interface CardKind {
+  readonly id: string;
+  readonly version: number;
+  readonly params: Readonly<Record<string, AmountParameter | ChoiceParameter>>;
+}
+
+/** Alterations of pieces that have a card too. A card is for the whole garment: it never asks which half of the body. */
+const carded = [lengthenShorten, fullBust, smallBust];
+
+const askedOnCard = (params: Readonly<Record<string, Parameter>>): CardKind['params'] =>
+  Object.fromEntries(
+    Object.entries(params).flatMap(([name, parameter]) =>
+      name !== 'side' && (parameter.unit === 'mm' || parameter.unit === 'choice') ? [[name, parameter]] : [],
+    ),
+  );
 
 /** The size next to a size, larger where there is one: where a blend is begun from. */
 const sizeBeside = ({ sizes }: Envelope, size: string): string => {
@@ -17,9 +33,9 @@ const sizeBeside = ({ sizes }: Envelope, size: string): string => {
  * its own there: choosing the size itself.
  */
 export const cardCatalogue = (envelope: Envelope, size: string): readonly CardKind[] => {
-  const sizes = (usual: string): Parameter => ({ unit: 'choice', choices: envelope.sizes, usual });
+  const sizes = (usual: string): ChoiceParameter => ({ unit: 'choice', choices: envelope.sizes, usual });
   return [
-    ...alterationCatalogue.map(({ id, version, params }) => ({ id, version, params })),
+    ...carded.map(({ id, version, params }) => ({ id, version, params: askedOnCard(params) })),
     { id: 'full-upper-arm', version: 1, params: { amount: upperArmAmount } },
     { id: 'sway-back', version: 1, params: { amount: swayBackAmount } },
     { id: 'blend', version: 1, params: { waist: sizes(size), hip: sizes(sizeBeside(envelope, size)) } },

@@ -1,0 +1,3 @@
+import type { Alteration } from '../types.ts';
+
+export const sleeveAlterations: readonly Alteration[] = [];

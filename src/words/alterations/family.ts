@@ -1,0 +1,38 @@
+import type { ProblemCatalogue } from '../catalogue.ts';
+
+/** What one step of an alteration list needs to be said aloud. */
+export interface SpokenStep {
+  readonly alteration: string;
+  readonly params: Readonly<Record<string, number | string | boolean>>;
+}
+
+/** Says an amount on each piece, or that many times it in all, as it is marked on paper. */
+export type SayAmount = (mm: number, times?: number) => string;
+
+type Words = Readonly<Record<string, string>>;
+
+/** What a person reads of one alteration. */
+export interface AlterationWords {
+  readonly name: string;
+  /** What it is for, in a sentence or two. */
+  readonly about: string;
+  /** What to look out for before or after, where there is something. */
+  readonly caution?: string;
+  /** The step as it is written on paper or read out. */
+  readonly sentence?: (step: SpokenStep, say: SayAmount) => string;
+  /** Names of its parameters and choices where they differ from the general ones. */
+  readonly parameters?: Words;
+  readonly choices?: Words;
+}
+
+/** The words of one family of alterations; what is not said here is said by the general ones. */
+export interface FamilyWords {
+  readonly alterations: Readonly<Record<string, AlterationWords>>;
+  readonly parameters?: Words;
+  readonly choices?: Words;
+  readonly holds?: Words;
+  readonly follows?: Words;
+  readonly held?: Words;
+  readonly changed?: Words;
+  readonly problems?: ProblemCatalogue;
+}

@@ -1,0 +1,24 @@
+import type { FamilyWords } from './family.ts';
+
+const places: Readonly<Record<string, string>> = {
+  'above-waist': 'above the waist',
+  'below-waist': 'below the waist',
+  rise: 'in the rise',
+  leg: 'in the leg',
+  sleeve: 'on the sleeve',
+};
+
+export const lengthWords: FamilyWords = {
+  alterations: {
+    'lengthen-shorten': {
+      name: 'Lengthen or shorten',
+      about:
+        'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
+      sentence: ({ params }, say) => {
+        const amount = Number(params['amount'] ?? 0);
+        const place = places[String(params['where'])] ?? String(params['where']);
+        return `${amount < 0 ? 'shortened' : 'lengthened'} ${place} by ${say(Math.abs(amount))}`;
+      },
+    },
+  },
+};

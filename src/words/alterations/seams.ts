@@ -1,0 +1,5 @@
+import type { FamilyWords } from './family.ts';
+
+export const seamsWords: FamilyWords = {
+  alterations: {},
+};
