@@ -23,16 +23,24 @@ export const held = (
 export const heldEdges = (tape: Tape, before: Piece, after: Piece, edges: readonly string[]): readonly Held[] =>
   edges.map((edge) => held('edge-length', tape.edge(after, edge) - tape.edge(before, edge), { piece: after.id, edge }));
 
+/** Ids of pieces that are not the very ones they were, or are new. */
+export const changedPieces = (before: Garment, after: Garment): ReadonlySet<string> => {
+  const known = new Map(before.pieces.map((piece) => [piece.id, piece]));
+  return new Set(after.pieces.filter((piece) => piece !== known.get(piece.id)).map(({ id }) => id));
+};
+
 /**
  * Every seam of a piece that changed, walked again. What counts is how far its difference lies outside its
  * ease; a seam that was off before is not made worse.
  */
 export const heldSeams = (tape: Tape, before: Garment, after: Garment): readonly Held[] => {
-  const changed = new Set(after.pieces.filter((piece, i) => piece !== before.pieces[i]).map(({ id }) => id));
+  const changed = changedPieces(before, after);
+  const known = new Map(before.seams.map((seam) => [seam.id, seam]));
   return after.seams
     .filter((seam) => changed.has(seam.a.piece) || changed.has(seam.b.piece))
     .map((seam) => {
-      const was = walked(tape, seam, (id) => pieceOf(before, id)).excess;
+      const old = known.get(seam.id);
+      const was = old ? walked(tape, old, (id) => pieceOf(before, id)).excess : 0;
       const now = walked(tape, seam, (id) => pieceOf(after, id)).excess;
       const by = Math.abs(now) <= tolerance.seam ? now : Math.abs(now) > Math.abs(was) ? now - was : 0;
       return held('seam-walks', by, { seam: seam.id }, tolerance.seam);
@@ -52,13 +60,14 @@ export const cutsOf = (
 ): readonly PieceCut[] =>
   changed.flatMap(({ before, joined }) => joined.cuts.map((cut) => ({ ...cut, piece: before.id })));
 
-/** What became of a piece, from its areas and what was put in. */
-export const reportOf = (tape: Tape, before: Piece, after: Piece, puts: readonly Put[]): PieceReport => {
-  const areaBefore = outlineArea(outlineOf(before));
+/** What became of a piece, from its areas and what was put in. One that is new is put in whole. */
+export const reportOf = (tape: Tape, before: Piece | null, after: Piece, done: readonly Put[]): PieceReport => {
+  const areaBefore = before ? outlineArea(outlineOf(before)) : 0;
   const areaAfter = outlineArea(outlineOf(after));
+  const puts = before ? done : [{ kind: 'piece' as const, at: after.id, area: areaAfter - sumOf(done) }, ...done];
   return {
     piece: after.id,
-    lengthBefore: tape.edges(before),
+    lengthBefore: before ? tape.edges(before) : {},
     areaBefore,
     areaAfter,
     areaTrued: areaAfter - areaBefore - sumOf(puts),

@@ -1,17 +1,17 @@
 import { tolerance } from '../geometry/index.ts';
-import { type Garment, levelWidth, pieceOf } from '../pattern/index.ts';
+import { type Garment, type Girth, levelWidth, pieceOf } from '../pattern/index.ts';
 import type { Change } from './types.ts';
+
+const whole = (garment: Garment, { level, pieces }: Girth): number =>
+  pieces.reduce((sum, { piece, factor }) => sum + factor * levelWidth(pieceOf(garment, piece), level), 0);
 
 /** Finished girths at the levels of changed pieces: by how much each grew, and what it is now. */
 export const girthChanges = (before: Garment, after: Garment): readonly Change[] =>
-  before.girths.flatMap(({ level, pieces }): Change[] => {
-    let by = 0;
-    let now = 0;
-    for (const { piece, factor } of pieces) {
-      const [old, changed] = [pieceOf(before, piece), pieceOf(after, piece)];
-      const width = factor * levelWidth(changed, level);
-      now += width;
-      if (changed !== old) by += width - factor * levelWidth(old, level);
-    }
-    return Math.abs(by) <= tolerance.length ? [] : [{ what: 'girth', level, by, now }];
+  after.girths.flatMap((girth): Change[] => {
+    const old = before.girths.find(({ level }) => level === girth.level);
+    const same = old === girth && girth.pieces.every(({ piece }) => pieceOf(before, piece) === pieceOf(after, piece));
+    if (same) return [];
+    const now = whole(after, girth);
+    const by = old ? now - whole(before, old) : now;
+    return Math.abs(by) <= tolerance.length ? [] : [{ what: 'girth', level: girth.level, by, now }];
   });

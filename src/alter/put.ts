@@ -13,11 +13,12 @@ import type { CutPiece, Part } from './cut.ts';
 
 /**
  * Cloth put in (positive) or taken out (negative) between parts that moved, mm²: a wedge where a part
- * swung, a band where it slid, a corner where cuts meet at one point, a dart whose wedge opened or closed.
+ * swung, a band where it slid, a corner where cuts meet at one point, a dart whose wedge opened or closed. A strip lies
+ * between an edge's old line and the new one it was redrawn to; a piece is one that was not there before.
  */
 export interface Put {
-  readonly kind: 'wedge' | 'band' | 'corner' | 'dart';
-  /** The cut, or the dart. */
+  readonly kind: 'wedge' | 'band' | 'corner' | 'dart' | 'strip' | 'piece';
+  /** The cut, the dart, the edge or the piece. */
   readonly at: string;
   readonly area: number;
 }

@@ -138,7 +138,7 @@ export const trued = (piece: Piece, stretch: Stretch, from: number, to: number, 
 const farSeat = 65;
 
 /** Marks that lay on the old line, laid on the new one: landmarks where it is nearest, the ends of levels along their level. */
-const reseat = (piece: Piece, old: Path, path: Path): Piece => {
+export const reseat = (piece: Piece, old: Path, path: Path): Piece => {
   const onOld = (point: Point): boolean => nearestPlace(old, point).distance <= tolerance.walk;
   const seated = (point: Point): Point => (onOld(point) ? nearestPlace(path, point).point : point);
   const along = (point: Point, from: Point): Point => {

@@ -1,15 +1,21 @@
 import { pathStart } from './paths.ts';
-import type { Outline } from './types.ts';
+import type { Outline, Path, Point } from './types.ts';
 
 /**
  * Signed area of an outline, mm²: positive when it runs clockwise as seen (x right, y down). Exact for lines and
  * cubics: Green's theorem, ½∮(x dy − y dx), worked out for the Bernstein basis.
  */
-export const outlineArea = (outline: Outline): number => {
+export const outlineArea = (outline: Outline): number =>
   // Measured from a point of the outline, so that a piece far from the origin loses no digits.
-  const { x: ox, y: oy } = pathStart(outline);
+  areaSwept(outline, pathStart(outline));
+
+/**
+ * Signed area swept by the line from a fixed point to one that travels the path, mm². Two lines between the same ends
+ * enclose the difference of theirs, whatever the fixed point; so do any closed round of paths in sum.
+ */
+export const areaSwept = (path: Path, { x: ox, y: oy }: Point): number => {
   let sum = 0;
-  for (const segment of outline) {
+  for (const segment of path) {
     const x0 = segment.from.x - ox;
     const y0 = segment.from.y - oy;
     const x3 = segment.to.x - ox;

@@ -4,7 +4,7 @@ export * from './arc-length.ts';
 export * from './area.ts';
 export * from './blend.ts';
 export * from './bounds.ts';
-export { extendPath } from './ends.ts';
+export { extendPath, pathWithEnd, pathWithStart } from './ends.ts';
 export * from './fair-curve.ts';
 export * from './fit-cubics.ts';
 export * from './flatten.ts';

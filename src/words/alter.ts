@@ -19,6 +19,19 @@ const generalProblems: ProblemCatalogue = {
     message: 'This step does not say how much.',
     remedy: 'Give it an amount in millimetres.',
   },
+  'alter.changes-nothing': {
+    message: 'This step changes nothing.',
+    remedy: 'Give it another amount, or take it off the list.',
+  },
+  'alter.band-has-no-room': {
+    message: '{piece} cannot be made longer or shorter by {by} to follow: nowhere can it be cut clear across.',
+    remedy: 'Choose a smaller amount, or draft that piece anew.',
+  },
+  'alter.not-traced': {
+    message:
+      '{piece} is no copy of the line it is sewn to ({by} longer or shorter), so it cannot be traced again from it.',
+    remedy: 'Choose a smaller amount, or redraw that piece by hand.',
+  },
   'alter.not-a-share': {
     message: '{given} is no share for {parameter}.',
     remedy: 'Give a number between 0 and 1 within what this alteration can do.',
@@ -217,6 +230,7 @@ export const alterWords = {
   held: wordsOfAll('held', {
     'edge-length': 'Length kept',
     'seam-walks': 'Seam meets',
+    'notches-meet': 'Notches meet',
     'armhole-smooth': 'Armhole smooth',
     'dart-legs': 'Dart legs equal',
     'dart-angle': 'The dart opens by the angle the side swung',

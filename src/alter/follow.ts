@@ -1,0 +1,113 @@
+import { distance, type Path, type Point, pathLength, pathPointAtLength, tolerance } from '../geometry/index.ts';
+import { edgeRuns, type Garment, type Piece, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
+import type { Result } from '../units/index.ts';
+import { good } from '../units/index.ts';
+import { lengthenBand } from './band.ts';
+import { fitCap } from './cap.ts';
+import { walked } from './tape.ts';
+import { traceEdge } from './trace.ts';
+import { pieceNow, type Work } from './work.ts';
+
+/** Pieces cut to the very line of what they are sewn to: traced again from it. */
+const tracedRoles: ReadonlySet<Piece['role']> = new Set(['front-facing', 'back-facing', 'pocket']);
+
+/** Bands: as long as what they are sewn to, whatever its shape; cut across and let out or taken in. */
+const bandRoles: ReadonlySet<Piece['role']> = new Set([
+  'neck-band',
+  'cuff',
+  'collar',
+  'waistband',
+  'placket',
+  'strap',
+  'hood',
+  'bib',
+  'tier',
+  'yoke',
+  'other',
+]);
+
+/** What is traced from what: facings from the shell, linings from shell and facings; never the other way. */
+const layerOf = (piece: Piece): 0 | 1 | 2 => {
+  if (piece.cut.every(({ layer }) => layer === 'lining')) return 2;
+  return tracedRoles.has(piece.role) ? 1 : 0;
+};
+
+/** Places at which two lines are compared. */
+const samples = 8;
+
+/** A line told without regard to where it lies: distances of places along it from its ends. */
+const shapeOf = (paths: readonly Path[]): readonly number[] => {
+  const path = paths.flat();
+  const whole = pathLength(path);
+  const places = Array.from({ length: samples + 1 }, (_, i) => pathPointAtLength(path, (whole * i) / samples));
+  const [first, last] = [places[0] as Point, places.at(-1) as Point];
+  return [whole, ...places.flatMap((place) => [distance(place, first), distance(place, last)])];
+};
+
+/** Whether an edge has another length or another shape than it had. */
+const edgeChanged = (before: Piece, after: Piece, edge: string): boolean => {
+  if (before === after) return false;
+  const [was, is] = [edgeRuns(before, edge), edgeRuns(after, edge)];
+  if (was.length === is.length && was.every((path, i) => path === is[i])) return false;
+  const [a, b] = [shapeOf(was), shapeOf(is)];
+  return a.some((value, i) => Math.abs(value - (b[i] as number)) > tolerance.holds / 10);
+};
+
+interface Meeting {
+  readonly seam: Seam;
+  readonly own: SeamSide;
+  readonly mate: SeamSide;
+}
+
+/** Seams that join a piece to others, told from its side. */
+const meetings = (garment: Garment, id: string): readonly Meeting[] =>
+  garment.seams.flatMap((seam): Meeting[] => {
+    if (seam.a.piece === seam.b.piece) return [];
+    if (seam.a.piece === id) return [{ seam, own: seam.a, mate: seam.b }];
+    return seam.b.piece === id ? [{ seam, own: seam.b, mate: seam.a }] : [];
+  });
+
+const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
+  const before = work.before.pieces.find(({ id }) => id === own.piece);
+  if (!before || work.worked.get(mate.piece)?.led === true) return good(work);
+  const piece = pieceNow(work, mate.piece);
+  if (layerOf(piece) > 0 && seam.how === 'plain') {
+    const source = pieceNow(work, own.piece);
+    const follows = layerOf(source) < layerOf(piece) && edgeChanged(before, source, own.edge);
+    return follows ? traceEdge(work, own, mate) : good(work);
+  }
+  const now = walked(work.tape, seam, (id) => pieceOf(work.garment, id));
+  const was = walked(work.tape, seam, (id) => pieceOf(work.before, id));
+  if (Math.abs(now.excess) <= Math.max(tolerance.seam / 2, Math.abs(was.excess))) return good(work);
+  if (piece.role === 'sleeve' || piece.role === 'under-sleeve') return fitCap(work, seam, own, mate);
+  if (bandRoles.has(piece.role)) return lengthenBand(work, seam, mate);
+  return good(work);
+};
+
+/** Each piece may follow this many times before what hangs on it is left as it is: rounds of seams settle in two or three. */
+const mostRounds = 4;
+
+/**
+ * What changes an edge changes its mate: facings and pockets are traced again from the new line, collars, bands, cuffs
+ * and stands are cut across and made as much longer or shorter, a sleeve's cap is fitted to its armhole again where its
+ * ease no longer allows the difference; and what is sewn to those follows them in turn. Pieces that the
+ * alteration itself has worked on (`led`) are not moved. A seam that is still within its ease is left alone.
+ */
+export const follow = (given: Work): Result<Work> => {
+  let work = given;
+  const rounds = new Map<string, number>();
+  const queue = [...work.worked.keys()];
+  while (queue.length > 0) {
+    const id = queue.shift() as string;
+    const round = (rounds.get(id) ?? 0) + 1;
+    if (round > mostRounds) continue;
+    rounds.set(id, round);
+    for (const meeting of meetings(work.garment, id)) {
+      const done = followOne(work, meeting);
+      if (!done.ok) return done;
+      if (done.value !== work) queue.push(meeting.mate.piece);
+      work = done.value;
+    }
+  }
+  return good(work);
+};

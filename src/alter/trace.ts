@@ -1,0 +1,220 @@
+import {
+  add,
+  angleOf,
+  applyToPath,
+  compose,
+  distance,
+  dot,
+  fitCubics,
+  mirrorX,
+  nearestOnPath,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathPointAtLength,
+  pathStart,
+  pathTangentAtLength,
+  pathWithEnd,
+  pathWithStart,
+  perpendicular,
+  reversePath,
+  rotation,
+  scale,
+  subPath,
+  subtract,
+  type Transform,
+  tolerance,
+  translation,
+} from '../geometry/index.ts';
+import { edgeRuns, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
+import { bad, good, type Result } from '../units/index.ts';
+import { type Drawn, reshape } from './reshape.ts';
+import { runIndices } from './ring.ts';
+import { pieceNow, redrawEdges, type Work, withPiece } from './work.ts';
+
+/** A whole edge as one line, travelled as a seam walks it. */
+const walkedLine = (piece: Piece, side: SeamSide): Path => {
+  const path = edgeRuns(piece, side.edge).flat();
+  return side.reversed ? reversePath(path) : path;
+};
+
+/** The motion (with a turn-over where that fits better) that lays one line on another of the same length: start on start, and ends in one direction. */
+const layOn = (from: Path, to: Path): Transform => {
+  const laid = (over: boolean): Transform => {
+    const turned = over ? mirrorX() : null;
+    const source = turned ? applyToPath(turned, from) : from;
+    const angle = angleOf(subtract(pathEnd(to), pathStart(to))) - angleOf(subtract(pathEnd(source), pathStart(source)));
+    const spun = rotation(angle, pathStart(source));
+    const moved = translation(subtract(pathStart(to), pathStart(source)));
+    return turned ? compose(turned, spun, moved) : compose(spun, moved);
+  };
+  const off = (motion: Transform): number => {
+    const line = applyToPath(motion, from);
+    const whole = Math.min(pathLength(line), pathLength(to));
+    return [0.25, 0.5, 0.75].reduce(
+      (sum, share) => sum + distance(pathPointAtLength(line, whole * share), pathPointAtLength(to, whole * share)),
+      0,
+    );
+  };
+  const [plain, over] = [laid(false), laid(true)];
+  return off(plain) <= off(over) + tolerance.walk ? plain : over;
+};
+
+/** How far apart points of the outer line are taken, mm, and how near the new line keeps to them. */
+const every = 6;
+
+/** A line of the outline a piece lies along: as it was, and as it is now. */
+interface Beside {
+  readonly old: Path;
+  readonly now: Path;
+}
+
+/** Where a point goes that keeps its distance from a line, and the place along it it stands opposite to. */
+const keptBeside = (point: Point, { old, now }: Beside): { readonly to: Point; readonly distance: number } => {
+  const foot = nearestOnPath(old, point);
+  const [was, is] = [pathLength(old), pathLength(now)];
+  const away = subtract(point, foot.point);
+  const tangent = pathTangentAtLength(old, foot.atLength, 'before');
+  const at = (foot.atLength / was) * is;
+  const turned = pathTangentAtLength(now, at, 'before');
+  const out = dot(away, perpendicular(tangent));
+  const along = dot(away, tangent);
+  const to = add(pathPointAtLength(now, at), add(scale(perpendicular(turned), out), scale(turned, along)));
+  return { to, distance: foot.distance };
+};
+
+/** How much nearer lines outweigh those further off: high, so that a facing keeps its width. */
+const nearness = 6;
+
+/**
+ * A line that runs beside others, carried to lie beside them as they are now: each point keeps its distance from what it
+ * lay nearest to, and from one to the next the line passes over evenly (inverse distance weighting, Shepard 1968).
+ */
+const carriedBeside = (line: Path, lines: readonly Beside[]): Path => {
+  const whole = pathLength(line);
+  const count = Math.max(2, Math.ceil(whole / every));
+  const points = Array.from({ length: count + 1 }, (_, i): Point => {
+    const point = pathPointAtLength(line, (whole * i) / count);
+    let sum: Point = { x: 0, y: 0 };
+    let weights = 0;
+    for (const one of lines) {
+      const { to, distance: away } = keptBeside(point, one);
+      const weight = 1 / Math.max(away, tolerance.holds) ** nearness;
+      sum = add(sum, scale(to, weight));
+      weights += weight;
+    }
+    return scale(sum, 1 / weights);
+  });
+  return fitCubics(points, tolerance.holds);
+};
+
+/** Facings and bags of pockets are narrow or small and go with the line whole; of a lining only the edge itself is redrawn. */
+const goesWhole = ({ role }: Piece): boolean => role === 'front-facing' || role === 'back-facing' || role === 'pocket';
+
+/** One new line of a traced piece: firm where it was copied, soft where it is fitted between its neighbours. */
+interface Line {
+  readonly path: Path;
+  readonly firm: boolean;
+}
+
+/** Soft lines drawn to where their neighbours now end; firm ones meet by themselves. */
+const fittedBetween = (piece: Piece, lines: ReadonlyMap<string, Line>): Readonly<Record<string, readonly Path[]>> => {
+  const ring = piece.runs.map((run) => (run.kind === 'edge' ? run.edge : null));
+  const lineAt = (index: number): Line | undefined => {
+    const id = ring[(index + ring.length) % ring.length];
+    return id === null || id === undefined ? undefined : lines.get(id);
+  };
+  const fitted = ring.flatMap((id, index): (readonly [string, readonly Path[]])[] => {
+    const own = id === null ? undefined : lines.get(id);
+    if (id === null || !own) return [];
+    if (own.firm) return [[id, [own.path]]];
+    const [before, after] = [lineAt(index - 1), lineAt(index + 1)];
+    const begun = before ? pathWithStart(own.path, pathEnd(before.path)) : own.path;
+    return [[id, [after?.firm ? pathWithEnd(begun, pathStart(after.path)) : begun]]];
+  });
+  return Object.fromEntries(fitted);
+};
+
+/**
+ * Traces a facing, a lining or the bag of a pocket again from the line it is sewn to: laid on the piece as it was before,
+ * its edge takes the new line; of a facing or bag the edges that lay along the piece's own outline take that outline's new
+ * line, and the edges beside keep their distance. Problem `alter.not-traced` where the two lines were no copies of
+ * each other.
+ *
+ * Source: facings are traced from the altered piece, as pattern-cutting manuals have it.
+ */
+export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Work> => {
+  const before = pieceOf(work.before, own.piece);
+  const after = pieceNow(work, own.piece);
+  // A facing is traced from the pattern as it was, however often the piece it lies on changes meanwhile.
+  const whole = goesWhole(pieceOf(work.before, mate.piece));
+  const piece = whole ? pieceOf(work.before, mate.piece) : pieceNow(work, mate.piece);
+  const [old, target] = [walkedLine(before, own), walkedLine(pieceOf(work.before, mate.piece), mate)];
+  const single = runIndices(piece.runs, mate.edge).length === 1;
+  if (!single || Math.abs(pathLength(old) - pathLength(target)) > tolerance.kink) {
+    return bad('alter.not-traced', { piece: piece.name, by: { mm: Math.abs(pathLength(old) - pathLength(target)) } });
+  }
+  const onto = layOn(old, target);
+  const turned = (path: Path): Path => (mate.reversed ? reversePath(path) : path);
+  const edge = turned(applyToPath(onto, walkedLine(after, own)));
+  const lines = new Map<string, Line>([[mate.edge, { path: edge, firm: true }]]);
+  if (whole) {
+    const soft: { readonly edge: string; readonly path: Path }[] = [];
+    const beside: Beside[] = [{ old: turned(target), now: edge }];
+    for (const run of piece.runs) {
+      if (run.kind !== 'edge' || run.edge === mate.edge || runIndices(piece.runs, run.edge).length !== 1) continue;
+      const along = alongOutline(run.path, before, after, onto);
+      if (along) beside.push({ old: run.path, now: along });
+      if (along) lines.set(run.edge, { path: along, firm: true });
+      else soft.push({ edge: run.edge, path: run.path });
+    }
+    for (const one of soft) lines.set(one.edge, { path: carriedBeside(one.path, beside), firm: false });
+  }
+  const drawn = fittedBetween(piece, lines);
+  return good(whole ? redrawnAnew(work, mate.piece, drawn) : redrawEdges(work, mate.piece, drawn, false));
+};
+
+/** As `redrawEdges`, but from the piece as it was before the alteration, in place of what was done to it since. */
+const redrawnAnew = (work: Work, id: string, drawn: Drawn): Work => {
+  const { piece, puts } = reshape(pieceOf(work.before, id), drawn);
+  const now = pieceNow(work, id);
+  if (sameRuns(piece, now)) return work;
+  const worked = new Map(work.worked);
+  worked.delete(id);
+  return withPiece({ ...work, worked }, { piece, untrued: piece, puts, cuts: [] }, false);
+};
+
+const sameRuns = (a: Piece, b: Piece): boolean =>
+  a.runs.length === b.runs.length &&
+  a.runs.every((run, i) => {
+    const other = b.runs[i]?.path;
+    return (
+      other?.length === run.path.length &&
+      run.path.every((segment, k) => distance(segment.to, (other[k] as Path[number]).to) <= tolerance.walk)
+    );
+  });
+
+/** An edge of the facing that lay along an edge of the piece (its shoulder, its centre): cut anew from that edge's new line, as long as it was, from the end it shared. */
+const alongOutline = (path: Path, before: Piece, after: Piece, onto: Transform): Path | null => {
+  for (const { id } of before.edges) {
+    const old = applyToPath(onto, edgeRuns(before, id).flat());
+    const [start, end] = [nearestOnPath(old, pathStart(path)), nearestOnPath(old, pathEnd(path))];
+    const middle = nearestOnPath(old, pathPointAtLength(path, pathLength(path) / 2));
+    if (Math.max(start.distance, end.distance, middle.distance) > tolerance.holds) continue;
+    const whole = pathLength(old);
+    const now = applyToPath(onto, edgeRuns(after, id).flat());
+    const length = pathLength(now);
+    const [low, high] = [Math.min(start.atLength, end.atLength), Math.max(start.atLength, end.atLength)];
+    // An edge that lay along the whole of the other still does, however long that is now.
+    if (low <= tolerance.kink && high >= whole - tolerance.kink)
+      return start.atLength < end.atLength ? now : reversePath(now);
+    const fromStart = low <= whole - high;
+    const at = (mm: number): number => Math.min(Math.max(mm + (fromStart ? 0 : length - whole), 0), length);
+    const [a, b] = [at(start.atLength), at(end.atLength)];
+    if (Math.abs(a - b) <= tolerance.walk) return null;
+    const part = subPath(now, Math.min(a, b), Math.max(a, b));
+    return a < b ? part : reversePath(part);
+  }
+  return null;
+};

@@ -1,0 +1,179 @@
+import { selfIntersections } from '../geometry/index.ts';
+import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
+import { bad, good, type Problem, type Result } from '../units/index.ts';
+import { changedPieces, heldSeams, reportOf, torn } from './checks.ts';
+import { type CutPiece, type CutPlan, cut } from './cut.ts';
+import { girthChanges } from './girths.ts';
+import { smoothHinge } from './hinge.ts';
+import { type FormerCut, join } from './join.ts';
+import type { MarkOwners } from './marks.ts';
+import { heldNotches, meetNotches } from './notches.ts';
+import type { Put } from './put.ts';
+import { redraw } from './redraw.ts';
+import { type Drawn, reshape } from './reshape.ts';
+import { createTape, type Tape } from './tape.ts';
+import type { Applied, Change, Held, PieceCut } from './types.ts';
+
+/** What has been done to one piece so far. `led`: by the alteration itself, so that nothing else may move it to follow. */
+export interface Worked {
+  readonly untrued: Piece;
+  readonly puts: readonly Put[];
+  readonly cuts: readonly PieceCut[];
+  readonly led: boolean;
+}
+
+/**
+ * A garment on the table while one alteration is carried out on it: as it was, as it is now, and what was done to which
+ * piece. A value like any other: every verb gives a new one.
+ */
+export interface Work {
+  readonly before: Garment;
+  readonly garment: Garment;
+  readonly worked: ReadonlyMap<string, Worked>;
+  readonly tape: Tape;
+}
+
+export const beginWork = (garment: Garment): Work => ({
+  before: garment,
+  garment,
+  worked: new Map(),
+  tape: createTape(),
+});
+
+/** A piece as it is now. Throws where there is none. */
+export const pieceNow = (work: Work, id: string): Piece => pieceOf(work.garment, id);
+
+interface Done {
+  readonly piece: Piece;
+  readonly untrued: Piece;
+  readonly puts: readonly Put[];
+  readonly cuts: readonly PieceCut[];
+}
+
+/** The work with one piece put in place of what it was, and what was done to it added to the account. */
+export const withPiece = (work: Work, done: Done, led = true): Work => {
+  const { id } = done.piece;
+  const before = work.worked.get(id);
+  const worked = new Map(work.worked);
+  worked.set(id, {
+    untrued: done.untrued,
+    puts: [...(before?.puts ?? []), ...done.puts],
+    cuts: [...(before?.cuts ?? []), ...done.cuts],
+    led: led || (before?.led ?? false),
+  });
+  return {
+    ...work,
+    worked,
+    garment: { ...work.garment, pieces: work.garment.pieces.map((piece) => (piece.id === id ? done.piece : piece)) },
+  };
+};
+
+/** How an edge is trued where it was cut: straight again where it was straight and else blended, only blended, smoothed without changing its length, or left. */
+export type Truing = 'straight' | 'blend' | 'hinge' | 'none';
+
+export interface CutAndMove {
+  /** Moves the parts: swing and slide. */
+  readonly move: (pieces: CutPiece) => CutPiece;
+  readonly owners?: (pieces: CutPiece) => MarkOwners;
+  /** How each edge is trued where it was cut; 'straight' when not said. */
+  readonly truing?: (former: FormerCut) => Truing;
+  readonly led?: boolean;
+}
+
+/**
+ * Cuts a piece, moves its parts, joins them and redraws the edges that were cut. Problems are those of `cut`. What
+ * `smoothHinge` strays is not judged here: an alteration that hinges on a curve reports it (`strayed`).
+ */
+export const cutAndMove = (
+  work: Work,
+  id: string,
+  plan: CutPlan,
+  { move, owners, truing, led = true }: CutAndMove,
+): Result<Work> => {
+  const piece = pieceNow(work, id);
+  const made = cut(piece, plan);
+  if (!made.ok) return made;
+  const moved = move(made.value);
+  const joined = join(moved, owners?.(moved));
+  const trued = joined.formers.reduce((drawn, former) => {
+    const how = truing?.(former) ?? 'straight';
+    if (how === 'none') return drawn;
+    if (how === 'hinge') return smoothHinge(drawn, former, Infinity).piece;
+    return redraw(drawn, former, how === 'straight').piece;
+  }, joined.piece);
+  const cuts = joined.cuts.map((one) => ({ ...one, piece: id }));
+  return good(withPiece(work, { piece: trued, untrued: joined.piece, puts: joined.puts, cuts }, led));
+};
+
+/** Draws edges of a piece anew, whole; see `reshape`. */
+export const redrawEdges = (work: Work, id: string, drawn: Drawn, led = true): Work => {
+  const { piece, puts } = reshape(pieceNow(work, id), drawn);
+  return withPiece(work, { piece, untrued: piece, puts, cuts: [] }, led);
+};
+
+/** Changes how pieces are joined or measured, or which there are; pieces that are new are told of as put in whole. */
+export const restructure = (work: Work, change: (garment: Garment) => Garment): Work => ({
+  ...work,
+  garment: change(work.garment),
+});
+
+/** Length of an edge as it is now, mm, darts closed. */
+export const lengthNow = (work: Work, piece: string, edge: string): number =>
+  work.tape.edge(pieceNow(work, piece), edge);
+
+export interface Finished {
+  readonly held?: readonly Held[];
+  readonly changes?: readonly Change[];
+  readonly warnings?: readonly Problem[];
+}
+
+/** Edges of changed pieces that are longer or shorter than they were by more than a pencil's line. */
+const edgeChanges = (work: Work): readonly Change[] =>
+  [...work.worked.keys()].flatMap((id) => {
+    const piece = work.garment.pieces.find((one) => one.id === id);
+    const before = work.before.pieces.find((one) => one.id === id);
+    if (!piece || !before) return [];
+    const was = work.tape.edges(before);
+    return Object.entries(work.tape.edges(piece)).flatMap(([edge, now]): Change[] => {
+      const old = was[edge];
+      if (old === undefined || Math.abs(now - old) <= leastChange) return [];
+      return [{ what: 'edge-length', piece: id, edge, by: now - old, now }];
+    });
+  });
+
+/** Less than this, mm, along an edge is not worth telling. */
+const leastChange = 0.2;
+
+/**
+ * The account of an alteration: the garment, what holds (what the alteration says, and that every seam of a changed piece
+ * walks and its notches meet), what changed, and each piece's areas. Problem `alter.tears` where a piece crosses itself
+ * or turned inside out.
+ */
+export const finishWork = (given: Work, { held = [], changes = [], warnings = [] }: Finished = {}): Result<Applied> => {
+  const work = meetNotches(given);
+  const { before, garment, tape } = work;
+  const changed = changedPieces(before, garment);
+  const known = new Map(before.pieces.map((piece) => [piece.id, piece]));
+  for (const piece of garment.pieces) {
+    if (!changed.has(piece.id)) continue;
+    const old = known.get(piece.id);
+    const problem = torn(piece);
+    if (problem && !(old && selfIntersections(outlineOf(old)).length > 0)) return { ok: false, problem };
+  }
+  const reports = garment.pieces
+    .filter(({ id }) => changed.has(id))
+    .map((piece) => reportOf(tape, known.get(piece.id) ?? null, piece, work.worked.get(piece.id)?.puts ?? []));
+  if (changed.size === 0 && garment === before) return bad('alter.changes-nothing', {});
+  return good({
+    garment,
+    untrued: {
+      ...garment,
+      pieces: garment.pieces.map((piece) => work.worked.get(piece.id)?.untrued ?? piece),
+    },
+    held: [...held, ...heldSeams(tape, before, garment), ...heldNotches(tape, before, garment, changed)],
+    changes: [...changes, ...edgeChanges(work), ...girthChanges(before, garment)],
+    warnings,
+    pieces: reports,
+    cuts: [...work.worked.values()].flatMap(({ cuts }) => cuts),
+  });
+};
