@@ -64,7 +64,9 @@ const differingParts = (segment: Segment, twins: readonly Twin[]): readonly (rea
     const now = differs(at);
     if (now && start === null) start = edgeBetween(before, at, differs);
     if (!now && start !== null) {
-      parts.push([start, edgeBetween(at, before, differs)]);
+      const end = edgeBetween(at, before, differs);
+      // What differs at its very beginning only is no stretch to draw.
+      if (end > start) parts.push([start, end]);
       start = null;
     }
   }

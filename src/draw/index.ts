@@ -5,10 +5,12 @@ export {
 export { type CardDrawingOptions, drawCard } from './card.ts';
 export { type CollectionEntry, drawCollection } from './collection.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
+export { type CutPlace, cutPlaces } from './cut-places.ts';
 export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 export { drawEase, type EaseOptions } from './ease.ts';
 export { drawFlatSketch } from './flat-sketch.ts';
 export { drawGarmentPieces, type GarmentOptions } from './garment.ts';
+export { type InkDiffering, inkDiffering, lineMarks, pieceDiffers } from './ink-differs.ts';
 export { drawLayout, type LayoutOptions } from './layout.ts';
 export {
   arrowHead,
@@ -27,6 +29,7 @@ export {
 } from './marks.ts';
 export { moveMarks } from './move.ts';
 export { drawNest, type NestOptions } from './nest.ts';
+export { drawOverlay, type Overlay, type OverlayOptions } from './overlay.ts';
 export { drawPiece, type PieceOptions, pieceGroup } from './piece.ts';
 export { type PieceChange, pieceChanges } from './piece-changes.ts';
 export { roomForWords } from './room-for-words.ts';

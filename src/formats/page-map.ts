@@ -14,7 +14,7 @@ import {
   textMark,
 } from '../draw/index.ts';
 import { type Path, translation } from '../geometry/index.ts';
-import { bad, good, type Result } from '../units/index.ts';
+import { good, type Result } from '../units/index.ts';
 import { fill, formatsWords as words } from '../words/index.ts';
 import { type PrintPlan, planPrint } from './print-plan.ts';
 import type { SheetRequest } from './print-request.ts';
@@ -27,6 +27,11 @@ export interface PageMap {
   readonly drawing: Drawing;
   /** Names of the sheets that carry the pattern, in page order. */
   readonly tiles: readonly string[];
+  /** Where sheets of an earlier print are exchanged: those of it that stay, those on which nothing is drawn any more. */
+  readonly kept: readonly string[];
+  readonly gone: readonly string[];
+  /** Pieces that have no room where they lay and are printed on sheets of their own. */
+  readonly apart: readonly string[];
   /** Each piece, by its number in the printed list, and the sheets it lies on. */
   readonly pieces: readonly { readonly number: number; readonly name: string; readonly sheets: readonly string[] }[];
   /** Every page of the file, those before the pattern too. */
@@ -40,12 +45,13 @@ const textShare = 1 / 48;
 
 /**
  * The sheets a print will take, joined as they will be, with the pieces on them. `textWidth` is of the fonts it will be
- * printed with: what is told about the print takes room on a large sheet. Problem: `formats.nothing-to-print`.
+ * printed with: what is told about the print takes room on a large sheet. Problems: those of `planPrint`.
  */
 export const drawPageMap = (request: SheetRequest, textWidth: TextWidth): Result<PageMap> => {
-  if (request.garment.pieces.length === 0) return bad('formats.nothing-to-print');
-  const plan = planPrint(request, textWidth);
-  const { tiles, pieces } = plan.sheet;
+  const planned = planPrint(request, textWidth);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
+  const { tiles, pieces, printed } = plan.sheet;
   const frames = tiles.map((tile) => tileFrameOf(tile, plan));
   const { bounds } = drawingOf('', [pathMark('cut', 'paper', ...frames)], 0);
   const size = Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) * textShare;
@@ -54,7 +60,7 @@ export const drawPageMap = (request: SheetRequest, textWidth: TextWidth): Result
     words.mapLabel,
     {
       paper: words.paper[request.paper],
-      count: tiles.length,
+      count: printed.length,
       pieces: groups.map((group) => group.label).join('; '),
     },
     request.unit,
@@ -63,19 +69,23 @@ export const drawPageMap = (request: SheetRequest, textWidth: TextWidth): Result
   const marks = [
     ...frames.map((frame) => filledMark('cut', 'paper', frame)),
     pathMark('marks', 'faint', ...frames),
+    ...(plan.exchange ? [pathMark('marks', 'changed', ...printed.map((tile) => insetFrameOf(tile, plan)))] : []),
     ...sheetNames(tiles, plan, size),
     ...coverMarks(plan, size),
     ...groups,
   ];
   return good({
     drawing: drawingOf(label, marks, size),
-    tiles: tiles.map((tile) => tile.name),
+    tiles: printed.map((tile) => tile.name),
+    kept: tiles.filter((tile) => !printed.includes(tile)).map((tile) => tile.name),
+    gone: (plan.exchange?.gone ?? []).map((tile) => tile.name),
+    apart: (plan.exchange?.apart ?? []).map(({ piece }) => piece.name),
     pieces: pieces.map((piece) => ({
       number: piece.number,
       name: piece.piece.name,
       sheets: tilesOf(piece.footprint, plan.frame).map((tile) => tile.name),
     })),
-    pages: tiles.length + plan.coverApart.length,
+    pages: printed.length + plan.coverApart.length,
     length: rollLength(plan),
   });
 };
@@ -87,6 +97,17 @@ const rollLength = ({ frame, sheet }: PrintPlan): number | null =>
 
 const tileFrameOf = (tile: Tile, { frame, sheet }: PrintPlan): Path =>
   rectangle(tile.column * frame.stepX, tile.row * frame.stepY, frame.stepX, tileHeight(tile, frame, sheet));
+
+/** Within a sheet's border, mm, so that it is told whose frame it is. */
+const insetFrame = 8;
+
+const insetFrameOf = ({ column, row }: Tile, { frame }: PrintPlan): Path =>
+  rectangle(
+    column * frame.stepX + insetFrame,
+    row * frame.stepY + insetFrame,
+    frame.stepX - 2 * insetFrame,
+    frame.stepY - 2 * insetFrame,
+  );
 
 /** Column letters above the sheets and row numbers beside them, as on the printed map. */
 const sheetNames = (tiles: readonly Tile[], { frame, sheet }: PrintPlan, size: number): readonly TextMark[] => {

@@ -9,6 +9,10 @@ export interface CoverContent {
   readonly facts: readonly string[];
   readonly pieces: readonly { readonly number: number; readonly text: string }[];
   readonly alterations: readonly string[];
+  /** What is told of pieces and sheets that are not printed. */
+  readonly notes: readonly string[];
+  /** Overlays for the tissue are printed, not pieces. */
+  readonly overlays: boolean;
   /** Several sheets have to be joined. */
   readonly joins: boolean;
   /** The pattern as bought is printed too. */
@@ -126,6 +130,12 @@ const testSquare = (side: number, tick: number, name: string, how: string, style
 };
 
 const itemsOf = (content: CoverContent): readonly FlowItem[] => [
+  ...(content.notes.length > 0
+    ? [
+        { kind: 'heading', text: words.notPrinted } as const,
+        ...content.notes.map((text): FlowItem => ({ kind: 'text', text })),
+      ]
+    : []),
   { kind: 'heading', text: words.pieces },
   ...content.pieces.map(({ number, text }): FlowItem => ({ kind: 'text', lead: `${number}`, text })),
   { kind: 'heading', text: words.alterations },
@@ -139,6 +149,13 @@ const itemsOf = (content: CoverContent): readonly FlowItem[] => [
   { kind: 'sample', ink: 'level', text: words.lineLevel },
   { kind: 'sample', ink: 'mark', double: true, text: words.lineLengthen },
   ...(content.originals ? [{ kind: 'sample', ink: 'original', text: words.lineOriginal } as const] : []),
+  ...(content.overlays
+    ? [
+        { kind: 'sample', ink: 'changed', text: words.lineCutApart } as const,
+        { kind: 'heading', text: words.overlays } as const,
+        ...[words.overlayLay, words.overlayTape, words.overlayTrue].map((text): FlowItem => ({ kind: 'text', text })),
+      ]
+    : []),
   ...(content.joins
     ? [
         { kind: 'heading', text: words.joining } as const,

@@ -8,9 +8,13 @@ export interface MapPiece {
   readonly cut: Path;
 }
 
+/** From a sheet's border to its firm frame, mm on the map. */
+const boldInset = 0.9;
+
 /**
  * A small picture of how the sheets join and what lies on them: the printed tiles only, column letters above them,
- * row numbers beside them, pieces in outline with their numbers. Its top left is at 0, 0.
+ * row numbers beside them, pieces in outline with their numbers. Sheets whose names are in `bold` have a firm frame of their
+ * own within their borders: those to be exchanged. Its top left is at 0, 0.
  */
 export const sheetMap = (
   tiles: readonly Tile[],
@@ -18,6 +22,7 @@ export const sheetMap = (
   pieces: readonly MapPiece[],
   box: { readonly width: number; readonly height: number },
   textSize: number,
+  bold: ReadonlySet<string> | null = null,
 ): { readonly marks: readonly Mark[]; readonly height: number } => {
   const columns = Math.max(...tiles.map((tile) => tile.column)) + 1;
   const rows = Math.max(...tiles.map((tile) => tile.row)) + 1;
@@ -29,6 +34,16 @@ export const sheetMap = (
   const frames = tiles.map((tile) =>
     pathMark('words', 'faint', rectangle(tile.column * step.x, tile.row * step.y, step.x, step.y)),
   );
+  const within = boldInset / scale;
+  const firm = tiles
+    .filter(({ name }) => bold?.has(name))
+    .map(({ column, row }) =>
+      pathMark(
+        'words',
+        'cut',
+        rectangle(column * step.x + within, row * step.y + within, step.x - 2 * within, step.y - 2 * within),
+      ),
+    );
   const borders = frames.flatMap((mark) => mark.paths);
   const numbers = pieces.map((piece) => {
     const at = numberPlace(piece.cut, borders, (textSize * 1.1) / scale);
@@ -67,7 +82,7 @@ export const sheetMap = (
       ]
     : [];
   return {
-    marks: [...moveMarks([...frames, ...outlines], placed), ...numbers, ...names],
+    marks: [...moveMarks([...frames, ...firm, ...outlines], placed), ...numbers, ...names],
     height: gutter + rows * step.y * scale,
   };
 };

@@ -7,29 +7,32 @@ import { clearOf } from './busy.ts';
 import type { TileFrame } from './paper.ts';
 import { openPdf, type PdfFile } from './pdf-file.ts';
 import { clipped, furnitureOperators, layeredOperators } from './pdf-marks.ts';
-import { heading, planPrint } from './print-plan.ts';
+import { heading, type PrintPlan, planPrint } from './print-plan.ts';
 import type { PrintContext, PrintedPattern, PrintRequest } from './print-request.ts';
-import { drawPlaced, pageHeight, type Sheet, tileHeight } from './print-sheet.ts';
+import { drawPlaced, pageHeight, tileHeight } from './print-sheet.ts';
 import { tileFurniture } from './print-tile.ts';
-import { jointsOf, type Tile } from './tiles.ts';
+import type { Tile } from './tiles.ts';
 
 /**
  * A garment's pieces at full scale: laid on a virtual sheet, cut into tiles of the paper, with what is needed to
  * print, check and join them. Lines and cubics are written as they are; layers are `cut`, `seam`, `marks`, `original`.
- * Problems: `formats.nothing-to-print`, `formats.font-unreadable`, `formats.cancelled`. Warnings: `formats.letter-missing`,
+ * Problems: `formats.nothing-to-print`, `formats.nothing-changed`, `formats.no-exchange`, `formats.font-unreadable`,
+ * `formats.cancelled`. Warnings: `formats.letter-missing`,
  * `formats.label-left-out`.
  */
 export const printPdf = async (request: PrintRequest, context: PrintContext = {}): Promise<Result<PrintedPattern>> => {
   if (request.garment.pieces.length === 0) return bad('formats.nothing-to-print');
   const file = await openFile(request);
   if (!file) return bad('formats.font-unreadable');
-  const plan = planPrint(request, file.fonts.width);
+  const planned = planPrint(request, file.fonts.width);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
   const { frame, sheet } = plan;
   const drawn = sheet.pieces.map((piece) => ({ piece, ...drawPlaced(piece, frame, request, file.fonts.width) }));
   const marks = drawn.flatMap((one) => one.marks);
   const pages = [
     ...plan.coverApart.map((page) => coverPage(page, frame, file)),
-    ...tilePages(request, frame, sheet, marks, plan.coverHere, file),
+    ...tilePages(request, plan, marks, file),
   ];
   for (const [index, page] of pages.entries()) {
     await context.pause?.();
@@ -43,7 +46,7 @@ export const printPdf = async (request: PrintRequest, context: PrintContext = {}
   return good({
     bytes,
     pages: pages.length,
-    tiles: sheet.tiles.map((tile) => tile.name),
+    tiles: sheet.printed.map((tile) => tile.name),
     warnings: [
       ...file.fonts.warnings(),
       ...unlabelled.map(({ piece }) => ({ code: 'formats.label-left-out', values: { piece: piece.piece.name } })),
@@ -81,10 +84,8 @@ const lineReach = 1;
 
 const tilePages = (
   request: PrintRequest,
-  frame: TileFrame,
-  sheet: Sheet,
+  { frame, sheet, coverHere: cover, exchange }: PrintPlan,
   marks: readonly Mark[],
-  cover: readonly Mark[],
   file: PdfFile,
 ): readonly Page[] => {
   const textWidth = file.fonts.width;
@@ -93,8 +94,9 @@ const tilePages = (
     const bounds = markBounds(mark, textWidth);
     return bounds ? [{ mark, bounds }] : [];
   });
-  const joints = jointsOf(sheet.tiles);
-  return sheet.tiles.map((tile, index): Page => {
+  // A ring half on a sheet that stays must stand where it stood.
+  const isClearAt = exchange?.isClear ?? isClear;
+  return sheet.printed.map((tile, index): Page => {
     const height = tileHeight(tile, frame, sheet);
     const tall = pageHeight(height, frame);
     return {
@@ -102,13 +104,13 @@ const tilePages = (
       operators: () => {
         const step = fill(words.tileSize, { width: shown(frame.stepX), height: shown(height) }, request.unit);
         const header = fill(
-          words.tileHeader,
-          { title: heading(request), number: index + 1, count: sheet.tiles.length, step },
+          exchange ? words.tileHeaderExchange : words.tileHeader,
+          { title: heading(request), number: index + 1, count: sheet.printed.length, step },
           request.unit,
           request.locale,
         );
-        const own = joints.filter((joint) => joint.first === tile || joint.second === tile);
-        const furniture = tileFurniture(tile, own, frame, height, header, textWidth, isClear);
+        const own = sheet.joints.filter((joint) => joint.first === tile || joint.second === tile);
+        const furniture = tileFurniture(tile, own, frame, height, header, textWidth, isClear, isClearAt);
         return tileOperators(
           tile,
           frame,

@@ -1,3 +1,4 @@
+import type { CutPlace } from '../draw/index.ts';
 import type { Paper } from '../make/index.ts';
 import type { Garment } from '../pattern/index.ts';
 import type { Problem, Unit } from '../units/index.ts';
@@ -20,6 +21,26 @@ export interface SheetRequest {
   readonly paper: Paper;
   readonly unit: Unit;
   readonly locale?: string;
+  /**
+   * Only the pieces that differ from `original`, whole or as overlays to lay on the tissue; every piece when left out. A
+   * piece that `original` does not have is new and printed whole.
+   */
+  readonly only?: 'changed' | 'overlay';
+  /** Where pieces were cut, for overlays. */
+  readonly cuts?: readonly CutPlace[];
+  /**
+   * What was printed before of the same pattern on the same paper, and how: then only the sheets that are different now
+   * are printed, to be exchanged for those. For paper that is joined at home; `only` is then passed over.
+   */
+  readonly printed?: PrintedBefore;
+}
+
+/** The garment an earlier print was of. */
+export interface PrintedBefore {
+  readonly garment: Garment;
+  /** The garment before alterations that was dotted on it. */
+  readonly original?: Garment;
+  readonly alterations?: readonly PrintedAlteration[];
 }
 
 export interface PrintRequest extends SheetRequest {

@@ -1,4 +1,14 @@
-import { type Mark, moveMarks, pieceGroup, sayCut, stroke, type TextWidth } from '../draw/index.ts';
+import {
+  drawOverlay,
+  type Mark,
+  moveMarks,
+  type Overlay,
+  pieceGroup,
+  rectangle,
+  sayCut,
+  stroke,
+  type TextWidth,
+} from '../draw/index.ts';
 import {
   applyToPath,
   flattenPath,
@@ -13,8 +23,8 @@ import { fill, formatsWords as words } from '../words/index.ts';
 import { type CellSize, cellShape, cellSizeFor } from './cell-shape.ts';
 import { packSheet } from './pack-sheet.ts';
 import type { TileFrame } from './paper.ts';
-import type { PrintRequest, SheetRequest } from './print-request.ts';
-import { type Tile, tilesOf } from './tiles.ts';
+import type { SheetRequest } from './print-request.ts';
+import { type Joint, jointsOf, type Tile, tilesOf } from './tiles.ts';
 
 /** A piece to be printed, in its own coordinates. */
 export interface PrintPiece {
@@ -24,6 +34,10 @@ export interface PrintPiece {
   readonly original: Piece | undefined;
   /** The cut lines of the piece and of the piece as bought, flattened: what the paper must hold. */
   readonly footprint: readonly (readonly Point[])[];
+  /** Printed in place of the piece: what changed on it. */
+  readonly overlay?: Overlay;
+  /** Drawn as it was for an earlier print, because it has not changed since. */
+  readonly asPrinted?: SheetRequest;
   /** `Front: cut 1 of cloth, on the fold`. */
   readonly entry: string;
 }
@@ -38,6 +52,9 @@ export interface PlacedPiece extends PrintPiece {
 export interface Sheet {
   readonly pieces: readonly PlacedPiece[];
   readonly tiles: readonly Tile[];
+  /** Those of them that are printed: all, or those to be exchanged. */
+  readonly printed: readonly Tile[];
+  readonly joints: readonly Joint[];
   /** Down to where the sheet is used, mm. */
   readonly length: number;
 }
@@ -80,6 +97,34 @@ export const printPiece = (piece: Piece, number: number, request: SheetRequest):
   };
 };
 
+/** The same piece as an overlay: its frame is what the paper must hold. */
+export const overlayPiece = (piece: PrintPiece, request: SheetRequest, textWidth: TextWidth): PrintPiece => {
+  const { unit, locale = 'en' } = request;
+  const overlay = drawOverlay(piece.original, piece.piece, {
+    unit,
+    locale,
+    textWidth,
+    textSize: overlayTextSize,
+    cuts: (request.cuts ?? []).filter((cut) => cut.piece === piece.piece.id),
+    notes: [
+      `${fill(words.sizeFact, { size: request.size }, unit, locale)} · ${request.title}`,
+      ...alterationsOf(request, piece.piece).map(({ text }) => text),
+    ],
+  });
+  const { minX, minY, maxX, maxY } = overlay.box;
+  const frame = rectangle(minX, minY, maxX - minX, maxY - minY);
+  return { ...piece, overlay, cut: frame, footprint: [flattenPath(frame, tolerance.flatten)] };
+};
+
+/** 10 point. */
+const overlayTextSize = 3.53;
+
+/** The alterations that touched a piece, each with its place in the list. */
+const alterationsOf = (request: SheetRequest, piece: Piece): readonly { readonly text: string }[] =>
+  (request.alterations ?? []).flatMap(({ text, pieces }, index) =>
+    (pieces?.includes(piece.id) ?? true) ? [{ text: `${index + 1}: ${text}` }] : [],
+  );
+
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Lays the pieces on the sheet, leaving its top left free for what is told about the print. */
@@ -100,10 +145,11 @@ export const layOut = (
     { x: 0, y: reserved.height },
   ];
   const shapesOnSheet = [...placed.flatMap((piece) => piece.footprint), ...(reserved.height > 0 ? [box] : [])];
-  return { pieces: placed, tiles: tilesOf(shapesOnSheet, frame), length: Math.ceil(packed.length) };
+  const tiles = tilesOf(shapesOnSheet, frame);
+  return { pieces: placed, tiles, printed: tiles, joints: jointsOf(tiles), length: Math.ceil(packed.length) };
 };
 
-const placedAt = (piece: PrintPiece, by: Point): PlacedPiece => ({
+export const placedAt = (piece: PrintPiece, by: Point): PlacedPiece => ({
   ...piece,
   by,
   cut: applyToPath(translation(by), piece.cut),
@@ -114,10 +160,12 @@ const placedAt = (piece: PrintPiece, by: Point): PlacedPiece => ({
 export const drawPlaced = (
   placed: PlacedPiece,
   frame: TileFrame,
-  request: PrintRequest,
+  asked: SheetRequest,
   textWidth: TextWidth,
 ): { readonly marks: readonly Mark[]; readonly labelled: boolean } => {
+  const request = placed.asPrinted ?? asked;
   const { unit, locale = 'en' } = request;
+  if (placed.overlay) return { marks: moveMarks(placed.overlay.marks, translation(placed.by)), labelled: true };
   const altered = (request.alterations ?? []).filter((one) => one.pieces?.includes(placed.piece.id) ?? true);
   const group = pieceGroup(placed.piece, {
     unit,

@@ -24,6 +24,7 @@ export const tileFurniture = (
   header: string,
   textWidth: TextWidth,
   isClear: IsClear,
+  isClearAtJoints: IsClear,
 ): { readonly window: readonly Mark[]; readonly header: readonly Mark[] } => {
   const left = tile.column * frame.stepX;
   const top = tile.row * frame.stepY;
@@ -33,7 +34,7 @@ export const tileFurniture = (
     window: [
       pathMark('words', 'faint', rectangle(left, top, frame.stepX, tileHeight)),
       textMark('words', 'mark', corner, tile.name, nameSize, { weight: 'bold' }),
-      ...joints.flatMap((joint) => jointMarks(joint, tile, frame, tileHeight, textWidth, isClear)),
+      ...joints.flatMap((joint) => jointMarks(joint, tile, frame, tileHeight, textWidth, isClearAtJoints)),
     ],
     header: headerMarks(tile.name, header, left, top - 2.2, frame.stepX + frame.overlap, textWidth),
   };

@@ -92,25 +92,22 @@ const countInside = (shape: readonly Point[], frame: Pick<TileFrame, 'stepX' | '
   }
 };
 
-/** Every joint between printed tiles: numbers where sheets meet side by side, letters where one lies above another. */
-export const jointsOf = (tiles: readonly Tile[]): readonly Joint[] => {
+/**
+ * Every joint between printed tiles: numbers where sheets meet side by side, letters where one lies above another. A joint
+ * that was there before keeps its sign, and what is new goes on from the last.
+ */
+export const jointsOf = (tiles: readonly Tile[], before: readonly Joint[] = []): readonly Joint[] => {
   const at = new Map(tiles.map((tile) => [`${tile.column},${tile.row}`, tile]));
-  const joints: Joint[] = [];
-  let numbers = 0;
-  let letters = 0;
-  for (const tile of tiles) {
-    const right = at.get(`${tile.column + 1},${tile.row}`);
-    if (right) {
-      numbers += 1;
-      joints.push({ sign: `${numbers}`, first: tile, second: right, runs: 'down' });
-    }
-  }
-  for (const tile of tiles) {
-    const below = at.get(`${tile.column},${tile.row + 1}`);
-    if (below) {
-      joints.push({ sign: letterSign(letters), first: tile, second: below, runs: 'across' });
-      letters += 1;
-    }
-  }
-  return joints;
+  const key = (first: Tile, second: Tile) => `${first.name} ${second.name}`;
+  const signs = new Map(before.map((joint) => [key(joint.first, joint.second), joint.sign]));
+  let numbers = before.filter(({ runs }) => runs === 'down').length;
+  let letters = before.length - numbers;
+  const jointTo = (tile: Tile, runs: Joint['runs']): readonly Joint[] => {
+    const second = at.get(runs === 'down' ? `${tile.column + 1},${tile.row}` : `${tile.column},${tile.row + 1}`);
+    if (!second) return [];
+    const known = signs.get(key(tile, second));
+    const sign = known ?? (runs === 'down' ? `${++numbers}` : letterSign(letters++));
+    return [{ sign, first: tile, second, runs }];
+  };
+  return [...tiles.flatMap((tile) => jointTo(tile, 'down')), ...tiles.flatMap((tile) => jointTo(tile, 'across'))];
 };

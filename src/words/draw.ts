@@ -44,6 +44,21 @@ export const drawWords = {
   wider: '{level} {amount} wider',
   narrower: '{level} {amount} narrower',
 
+  // Where a piece was cut, by the number of the step.
+  cutOnly: '{step}: cut here',
+  cutPutIn: '{step}: {amount} put in',
+  cutOpened: '{step}: opened {amount} at its end',
+  cutTakenOut: '{step}: {amount} taken out',
+  hingeHere: '{step}: hinge',
+
+  // Overlays to lay on the tissue.
+  overlayOf: '{name}: overlay for the tissue',
+  registerHere: 'Register here {number}',
+  overlayLay:
+    'Lay the crossed squares over the same places of the tissue, firm line on firm line; tape it down. Dotted: the old lines. Broken with a number: where that step cut the piece, as the steps before it had left it.',
+  overlayWhole:
+    'Too little of the old piece is left to lay this by: it is the whole piece. Cut it in place of the old one.',
+
   // Seam walks.
   meets: 'meets',
   meetsEased: 'meets, with {amount} eased in',

@@ -5,6 +5,22 @@ export const formatsProblems: ProblemCatalogue = {
     message: 'There is no piece to print.',
     remedy: 'Choose at least one piece of the garment.',
   },
+  'formats.nothing-changed': {
+    message: 'No piece differs from what it is compared with.',
+    remedy: 'Print every piece, or alter something first.',
+  },
+  'formats.no-exchange': {
+    message: 'On this paper no sheets can be exchanged: a print shop prints its sheets whole.',
+    remedy: 'Print only the pieces that changed, or choose A4 or Letter.',
+  },
+  'formats.no-summary': {
+    message: 'There is no alteration to sum up.',
+    remedy: 'Add an alteration, or switch one on.',
+  },
+  'formats.summary-paper': {
+    message: 'The summary is printed on A4 or Letter.',
+    remedy: 'Choose one of these.',
+  },
   'formats.no-cards': {
     message: 'There is no card to print.',
     remedy: 'Choose at least one alteration.',
@@ -37,6 +53,27 @@ export const formatsWords = {
   sheetsHere: '{count} sheets of {paper}. Print every sheet at its actual size, 100 %.',
   sheetHere: 'One sheet of {paper}. Print it at its actual size, 100 %.',
   paper: { a4: 'A4', letter: 'Letter', a0: 'A0', roll36: '36-inch roll' },
+  onlyFact: {
+    changed: 'Only the pieces that changed.',
+    overlay: 'Overlays to lay on the tissue, one for each piece that changed.',
+  },
+  exchangeFact: 'Only the sheets that are different now, to be exchanged in your earlier print.',
+  notPrinted: 'What you have already',
+  unchanged: 'Not printed here, because nothing about it changed: {pieces}.',
+  exchangeThese:
+    'Put these in place of the sheets of the same name, or add them: {what}. On the map each has a firm frame.',
+  exchangeKeep: 'Keep: {what}.',
+  exchangeGone: 'Take out, nothing is on them any more: {what}.',
+  exchangeApart: 'On sheets of its own below the others, because there is no room for it where it lay: {what}.',
+  exchangeStale: 'Cross out where it still shows on sheets you keep, and do not cut it there: {what}.',
+  overlays: 'Laying an overlay',
+  overlayLay:
+    'Cut an overlay out along its frame. Lay every crossed square over the same corner, notch or line end of the tissue.',
+  overlayTape:
+    'Where all of them meet, tape it down. Where they do not, the tissue is of another size or was printed to another scale: stop and measure.',
+  overlayTrue: 'Cut the piece along the firm new line. A level, a notch or the grain that moved is the new one.',
+  lineCutApart: 'where a step of the list cut the piece, with its number',
+  tileHeaderExchange: '{title} · exchange, sheet {number} of {count} · frame {step}',
   squareMetric: '100 mm',
   squareMetricHow:
     'Measure this square each way before you cut. Where it is not exactly 100 mm, print again at 100 %, not fitted to the page.',
