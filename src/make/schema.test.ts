@@ -24,7 +24,29 @@ test('a make passes unchanged', () => {
   expect(makeSchema.parse(blouse)).toEqual(blouse);
 });
 
+const round = {
+  id: 'f1',
+  date: '2026-03-02',
+  garment: 'toile',
+  steps: blouse.steps,
+  signs: [{ zone: 'bust', kind: 'taut', direction: 'to-point', posture: 'standing', half: 'both', pinned: 12 }],
+  notes: 'Toile in old sheeting.',
+  taken: ['s1'],
+} as const;
+
+test('a make with rounds of toile passes unchanged', () => {
+  const fitted: Make = { ...blouse, fittings: [round, { ...round, id: 'f2', garment: 'make', signs: [] }] };
+  expect(makeSchema.parse(fitted)).toEqual(fitted);
+});
+
 test.each([
+  ['two rounds of one id', { fittings: [round, round] }, 'fittings'],
+  ['a day there is not', { fittings: [{ ...round, date: '2026-02-30' }] }, 'fittings.0.date'],
+  [
+    'a sign at no place',
+    { fittings: [{ ...round, signs: [{ ...round.signs[0], zone: 'ear' }] }] },
+    'fittings.0.signs.0.zone',
+  ],
   ['a gap below nothing', { gap: -1 }, 'gap'],
   ['an unknown fold', { fold: 'thrice' }, 'fold'],
   ['no wearer', { wearer: '' }, 'wearer'],

@@ -1,9 +1,24 @@
+import type { Sign } from '../alter/index.ts';
 import type { AlterationStep } from '../pattern/types.ts';
 
 /** How the cloth lies on the table. */
 export type Fold = 'single' | 'lengthwise';
 
 export type Paper = 'a4' | 'letter' | 'a0' | 'roll36';
+
+/** One round of fitting: what was tried on, cut by which alterations, what was seen, and what was taken up of it. */
+export interface Fitting {
+  readonly id: string;
+  /** The day, ISO. */
+  readonly date: string;
+  readonly garment: 'toile' | 'make';
+  /** The alteration list as it was cut for this round: the next round starts from what this one added. */
+  readonly steps: readonly AlterationStep[];
+  readonly signs: readonly Sign[];
+  readonly notes: string;
+  /** Ids of the steps that came into the list from this round. */
+  readonly taken: readonly string[];
+}
 
 /** One garment, from plan on: wearer × pattern × cloth, and every choice made for it. */
 export interface Make {
@@ -26,4 +41,6 @@ export interface Make {
   readonly paper: Paper;
   readonly state: 'planned' | 'cut' | 'sewn' | 'worn' | 'set-aside';
   readonly note: string;
+  /** Rounds of toile and fittings of the make itself, in the order they were held. */
+  readonly fittings?: readonly Fitting[];
 }
