@@ -53,6 +53,13 @@ const grown = (box: Bounds, by: number): Bounds => ({
   maxY: box.maxY + by,
 });
 
+const meeting = (a: Bounds, b: Bounds): Bounds => ({
+  minX: Math.max(a.minX, b.minX),
+  minY: Math.max(a.minY, b.minY),
+  maxX: Math.min(a.maxX, b.maxX),
+  maxY: Math.min(a.maxY, b.maxY),
+});
+
 const boundsOf = (paths: readonly Path[]): Bounds | null =>
   paths
     .filter((path) => path.length > 0)
@@ -118,7 +125,10 @@ const layOut = (before: Piece | undefined, after: Piece, cuts: readonly CutPlace
   const registers = registerPoints(before, after, region);
   if (registers.length === 0) return { box: whole(), registers };
   const round = registers.map((p) => grown({ minX: p.x, minY: p.y, maxX: p.x, maxY: p.y }, roundRegister));
-  return { box: round.reduce(unionOfBounds, grown(region, roundChange)), registers };
+  const wanted = round.reduce(unionOfBounds, grown(region, roundChange));
+  // Beyond the piece there is nothing to see: only paper would be wasted.
+  const most = round.reduce(unionOfBounds, whole());
+  return { box: meeting(wanted, most), registers };
 };
 
 const sayAmount = (place: CutPlace, unit: Unit, locale: string): string => {

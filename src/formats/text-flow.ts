@@ -1,10 +1,12 @@
-import { type Ink, type Mark, pathMark, stroke, type TextWidth, textMark } from '../draw/index.ts';
+import { type Ink, type Mark, pathMark, rectangle, stroke, type TextWidth, textMark } from '../draw/index.ts';
 
 /** One thing in a column of words. */
 export type FlowItem =
   | { readonly kind: 'heading'; readonly text: string }
   /** Words, wrapped; `lead` is a number or name that stands before them. */
   | { readonly kind: 'text'; readonly text: string; readonly lead?: string }
+  /** The same with a box to tick before it. */
+  | { readonly kind: 'tick'; readonly text: string }
   /** A stretch of line in an ink, single or double, and what that line means. */
   | { readonly kind: 'sample'; readonly ink: Ink; readonly double?: true; readonly text: string };
 
@@ -104,7 +106,14 @@ const blockOf = (item: FlowItem, width: number, style: FlowStyle): readonly Line
   if (item.kind === 'heading') {
     return [(left, y) => [textMark('words', 'mark', { x: left, y }, item.text, size * 1.1, { weight: 'bold' })]];
   }
-  const indent = item.kind === 'sample' ? sampleWidth + 3 : item.lead === undefined ? 0 : leadWidth;
+  const indent =
+    item.kind === 'sample'
+      ? sampleWidth + 3
+      : item.kind === 'tick'
+        ? size * 1.35
+        : item.lead === undefined
+          ? 0
+          : leadWidth;
   return wrap(item.text, width - indent, size, textWidth).map((text, index) => (left, y) => {
     const words = textMark('words', 'mark', { x: left + indent, y }, text, size);
     if (index > 0) return [words];
@@ -114,6 +123,10 @@ const blockOf = (item: FlowItem, width: number, style: FlowStyle): readonly Line
         stroke({ x: left, y: at }, { x: left + sampleWidth, y: at }),
       );
       return [pathMark('words', item.ink, ...strokes), words];
+    }
+    if (item.kind === 'tick') {
+      const side = size * 0.75;
+      return [pathMark('words', 'mark', rectangle(left, y - side * 0.95, side, side)), words];
     }
     if (item.lead === undefined) return [words];
     return [textMark('words', 'mark', { x: left, y }, item.lead, size, { weight: 'bold' }), words];

@@ -101,6 +101,7 @@ The job   (PATTERN is a house pattern's id or a pattern document's file)
   easewright lay PATTERN --size S --width LENGTH [--length LENGTH] [--fold single|lengthwise] [--one-way]
                  [--alterations FILE.json] [--seconds N] --json
   easewright print PATTERN --size S [--alterations FILE.json] --paper a4|letter|a0|roll36 --out FILE.pdf
+                   [--only changed|overlay|summary|sheets] [--printed FILE.json]
 
 Answers are JSON on stdout, one object or one object a line; what is said beside them goes to stderr.
 Lengths are mm. Exit 0: done; 2: something was wrong with what was given; 1: a fault of ours.
