@@ -219,12 +219,6 @@ export const exchangeOf = (
   const differing = new Set(tilesAt(tiles, frame, changed).map(({ name }) => name));
   const before = new Set(first.tiles.map(({ name }) => name));
   const printed = tiles.filter(({ name }) => differing.has(name) || !before.has(name));
-  const staleTiles = new Set(
-    tilesOf(
-      stale.flatMap(({ footprint }) => footprint),
-      frame,
-    ).map(({ name }) => name),
-  );
   const left = new Set(tiles.map(({ name }) => name));
   return {
     sheet: {
@@ -237,7 +231,7 @@ export const exchangeOf = (
     gone: first.tiles.filter(({ name }) => !left.has(name)),
     apart,
     stale: stale.filter((piece) =>
-      tilesOf(piece.footprint, frame).some(({ name }) => staleTiles.has(name) && left.has(name)),
+      tilesOf(piece.footprint, frame).some(({ name }) => left.has(name) && !printed.some((tile) => tile.name === name)),
     ),
     isClear: clearOf([...drawnBefore.values()].flat(), textWidth),
   };

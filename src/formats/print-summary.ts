@@ -47,7 +47,7 @@ const titleSize = 5.6;
 /** Ems of the words that are tried, the largest first: 10 down to 8 point. */
 const textSizes = [3.53, 3.3, 3.1, 2.95, 2.83] as const;
 /** Heights of the row of drawings that are tried, mm. */
-const heights = [110, 95, 80, 68, 58] as const;
+const heights = [125, 110, 95, 80, 66] as const;
 
 interface Panel {
   readonly marks: readonly Mark[];
@@ -137,26 +137,37 @@ const drawings = (subject: SummarySubject, width: number, height: number, size: 
       beforePanel(piece, cuts, subject, size / scale, textWidth),
       afterPanel(piece, subject, size / scale, textWidth),
     ]);
-  const sizeOf = (panels: readonly Panel[], scale: number) => ({
-    width: panels.reduce((sum, panel) => sum + panel.width * scale, 0) + Math.max(0, panels.length - 1) * 3,
-    height: Math.max(0, ...panels.map((panel) => panel.height * scale)),
-  });
   // Words keep their size while the pieces shrink, so the scale is narrowed down.
   let [low, high] = [0.005, 0.5];
   for (let i = 0; i < 7; i += 1) {
     const middle = (low + high) / 2;
-    const box = sizeOf(panelsAt(middle), middle);
+    const box = inRows(panelsAt(middle), middle, width);
     if (box.width <= width && box.height <= height) low = middle;
     else high = middle;
   }
-  const panels = panelsAt(low);
-  let x = 0;
-  const marks = panels.flatMap((panel) => {
-    const placed = moveMarks(moveMarks(panel.marks, scaling(low, low)), translation({ x, y: 0 }));
-    x += panel.width * low + 3;
-    return placed;
-  });
-  return { marks, height: sizeOf(panels, low).height };
+  return inRows(panelsAt(low), low, width);
+};
+
+/** Between panels, mm. */
+const panelGap = 4;
+
+/** Panels at a scale, one after another in rows no wider than there is room; a piece as it was and as it is stay together. */
+const inRows = (panels: readonly Panel[], scale: number, width: number) => {
+  const marks: Mark[] = [];
+  let [x, y, tall, wide] = [0, 0, 0, 0];
+  for (let i = 0; i < panels.length; i += 2) {
+    const pair = panels.slice(i, i + 2);
+    const across = pair.reduce((sum, panel) => sum + panel.width * scale, 0) + panelGap;
+    if (x > 0 && x + across > width) [x, y, tall] = [0, y + tall + panelGap, 0];
+    for (const panel of pair) {
+      marks.push(...moveMarks(moveMarks(panel.marks, scaling(scale, scale)), translation({ x, y })));
+      wide = Math.max(wide, x + panel.width * scale);
+      x += panel.width * scale + panelGap;
+      tall = Math.max(tall, panel.height * scale);
+    }
+    x += panelGap;
+  }
+  return { marks, width: wide, height: y + tall };
 };
 
 const openFile = async (title: string, fonts: FontFiles): Promise<PdfFile | null> => {

@@ -1,5 +1,5 @@
 import type { Altered } from '../alter/index.ts';
-import { pieceDiffers, sayId, saySeam } from '../draw/index.ts';
+import { cutPlaces, pieceDiffers, sayId, saySeam } from '../draw/index.ts';
 import { finishedGirths, type Garment, type Piece, type SeamWalk, walkAll } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { alterWords, fill, formatsWords, sayStep, sentence } from '../words/index.ts';
@@ -45,6 +45,7 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
   const heading = (text: string): FlowItem => ({ kind: 'heading', text });
   const cautions = cautionsOf(subject);
   const walks = walksOf(subject);
+  const hinged = new Set(cutPlaces(subject.before, altered).flatMap(({ step, hinge }) => (hinge ? [step] : [])));
   return [
     heading(words.steps),
     ...altered.outcomes.map(({ step, applied }, index): FlowItem => {
@@ -66,7 +67,8 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
       const number = String(index + 1);
       const cut = namesOf(applied.garment, applied.cuts);
       const touched = namesOf(applied.garment, applied.pieces);
-      return tick(say(cut === '' ? words.move : words.cut, { number, pieces: cut === '' ? touched : cut }));
+      const how = cut === '' ? words.move : hinged.has(index + 1) ? words.cut : words.cutThrough;
+      return tick(say(how, { number, pieces: cut === '' ? touched : cut }));
     }),
     ...[words.paper, words.true, words.mark].map(tick),
     ...(walks.length > 0 ? [heading(words.walk), ...walks.map((walk) => tick(saySeamWalk(subject, walk, say)))] : []),

@@ -86,6 +86,7 @@ export const formatsWords = {
     first: 'Press the pieces flat. Trace each that changes; keep the old one.',
     rule: 'Rule every cut line, hinge, grain and level before cutting any.',
     cut: '{number}: cut {pieces} along the lines marked {number}; leave hinges joined by a thread of paper.',
+    cutThrough: '{number}: cut {pieces} through along the lines marked {number}.',
     move: '{number}: draw {pieces} anew as shown; nothing is cut apart.',
     paper: 'Move the parts over spare paper, measure each amount, tape it down.',
     true: 'Draw edges and hem through in one smooth line; fold darts shut before cutting across their mouths.',
