@@ -48,8 +48,20 @@ export const readSteps = async (
 ): Promise<Result<readonly AlterationStep[]>> => {
   if (file === undefined) return good([]);
   const json = await readJsonFile(file);
-  if (!json.ok) return json;
-  const list = readAlterationList(json.value);
+  return json.ok ? stepsFor(pattern, json.value) : json;
+};
+
+/** As `readSteps`, from a list that was read already. */
+export const readStepsText = (pattern: Pattern, text: string): Result<readonly AlterationStep[]> => {
+  try {
+    return stepsFor(pattern, JSON.parse(text));
+  } catch {
+    return bad('cli.file-not-json', { file: text.slice(0, 40) });
+  }
+};
+
+const stepsFor = (pattern: Pattern, json: unknown): Result<readonly AlterationStep[]> => {
+  const list = readAlterationList(json);
   if (!list.ok) return list;
   if (list.value.pattern !== pattern.id) {
     return bad('cli.list-for-another', { meant: list.value.pattern, pattern: pattern.id });

@@ -61,5 +61,7 @@ export const printedSeams = (garment: Garment) =>
       easeMax: seam.easeMax,
       difference,
       meets,
+      how: seam.how,
+      notches: seam.notches,
     };
   });

@@ -96,7 +96,7 @@ Patterns
 The job   (PATTERN is a house pattern's id or a pattern document's file)
   easewright fit PATTERN (--bodies FILE.csv --survey women|men | --wearer NAME) [--cloth FILE.json] --json
   easewright alteration catalogue --json
-  easewright alter PATTERN --size S --alterations FILE.json --json
+  easewright alter PATTERN --size S (--alterations FILE.json | --lists FILE.jsonl) --json
   easewright lay FILE.json [--seconds N] [--workers N] [--seed N] --json
   easewright lay PATTERN --size S --width LENGTH [--length LENGTH] [--fold single|lengthwise] [--one-way]
                  [--alterations FILE.json] [--seconds N] --json
