@@ -12,15 +12,18 @@ import {
   type PrintRequest,
   printCardsPdf,
   printPdf,
+  printSummaryPdf,
   type SheetRequest,
+  type SummaryRequest,
 } from '../../src/formats/index.ts';
 import { bad, type Result } from '../../src/units/index.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-/** What is said to the print thread: what to print, cards to print, what to map, the letters to map with, or to stop. */
+/** What is said to the print thread: what to print, a summary or cards to print, what to map, the letters to map with, or to stop. */
 export type ToPrint =
   | { readonly say: 'print'; readonly request: PrintRequest }
+  | { readonly say: 'summary'; readonly request: SummaryRequest }
   | { readonly say: 'cards'; readonly cards: readonly Card[]; readonly options: CardPrintOptions }
   | { readonly say: 'letters'; readonly fonts: FontFiles }
   | { readonly say: 'map'; readonly request: SheetRequest; readonly asked: number }
@@ -56,6 +59,14 @@ const print = async (request: PrintRequest) => {
   tell({ say: 'printed', result }, result.ok ? [result.value.bytes.buffer] : []);
 };
 
+/** The page to work from, told as a print without sheets of pieces. */
+const printSummary = async (request: SummaryRequest) => {
+  const result = await printSummaryPdf(request);
+  if (!result.ok) tell({ say: 'printed', result });
+  else
+    tell({ say: 'printed', result: { ok: true, value: { ...result.value, tiles: [] } } }, [result.value.bytes.buffer]);
+};
+
 const printCards = async (cards: readonly Card[], options: CardPrintOptions) => {
   const result = await printCardsPdf(cards, options);
   tell({ say: 'cards', result }, result.ok ? [result.value.bytes.buffer] : []);
@@ -74,6 +85,7 @@ const map = async (request: SheetRequest, asked: number) => {
 self.onmessage = ({ data }: MessageEvent<ToPrint>) => {
   if (data.say === 'stop') stopped = true;
   else if (data.say === 'letters') letters = measureWords(data.fonts);
+  else if (data.say === 'summary') void orBroken(() => printSummary(data.request));
   else if (data.say === 'cards') void orBroken(() => printCards(data.cards, data.options));
   else if (data.say === 'map') void orBroken(() => map(data.request, data.asked));
   else void orBroken(() => print(data.request));

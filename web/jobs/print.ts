@@ -8,6 +8,7 @@ import type {
   PrintedCards,
   PrintedPattern,
   SheetRequest,
+  SummaryRequest,
 } from '../../src/formats/index.ts';
 import type { Result } from '../../src/units/index.ts';
 import type { FromPrint, ToPrint } from './print-worker.ts';
@@ -28,8 +29,11 @@ const readFonts = async (): Promise<FontFiles> => ({ regular: await readFont(reg
 
 const startThread = () => new Worker(new URL('./print-worker.ts', import.meta.url), { type: 'module', name: 'print' });
 
-/** Makes the full-scale PDF in a thread of its own, with the program's own letters. */
-export const startPrint = (request: SheetRequest, report: (progress: number) => void): Printing => {
+/** Makes the full-scale PDF, or the summary to work from, in a thread of its own, with the program's own letters. */
+export const startPrint = (
+  request: SheetRequest | Omit<SummaryRequest, 'fonts'>,
+  report: (progress: number) => void,
+): Printing => {
   const worker = startThread();
   const say = (message: ToPrint) => worker.postMessage(message);
   const printed = new Promise<Result<PrintedPattern>>((resolve, reject) => {
@@ -43,7 +47,8 @@ export const startPrint = (request: SheetRequest, report: (progress: number) => 
   });
   const result = readFonts()
     .then((fonts) => {
-      say({ say: 'print', request: { ...request, fonts } });
+      if ('altered' in request) say({ say: 'summary', request: { ...request, fonts } });
+      else say({ say: 'print', request: { ...request, fonts } });
       return printed;
     })
     .finally(() => worker.terminate());

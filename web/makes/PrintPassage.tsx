@@ -1,5 +1,6 @@
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import type { PageMap, PrintedPattern, SheetRequest } from '../../src/formats/index.ts';
+import { cutPlaces } from '../../src/draw/index.ts';
+import type { PageMap, PrintedPattern, SheetRequest, SummaryRequest } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import type { Problem } from '../../src/units/index.ts';
 import { problemWords, sayStep, webWords } from '../../src/words/index.ts';
@@ -30,15 +31,22 @@ export const fileName = (name: string, paper: Paper): string => {
   return `${plain || 'pattern'}-${paper}.pdf`;
 };
 
+/** What of a make is printed. */
+const whats = ['all', 'changed', 'sheets', 'overlay', 'summary'] as const;
+type What = (typeof whats)[number];
+
+type Summary = Omit<SummaryRequest, 'fonts'>;
+type Asked = SheetRequest | Summary;
+
 /** What would be printed of the make as it is now. */
-const useRequest = (): SheetRequest => {
+const useRequest = (what: What): SheetRequest => {
   const { make, pattern, size, altered } = useMake();
   const say = useSay();
   const { name, paper } = make;
-  return useMemo(
-    () => ({
+  return useMemo(() => {
+    const request: SheetRequest = {
       garment: altered.garment,
-      ...(altered.outcomes.length > 0 ? { original: size.garment } : {}),
+      ...(altered.outcomes.length > 0 && what !== 'sheets' ? { original: size.garment } : {}),
       title: pattern.name,
       size: size.id,
       make: name,
@@ -49,13 +57,29 @@ const useRequest = (): SheetRequest => {
       paper,
       unit: say.unit,
       locale,
-    }),
-    [altered, size, pattern.name, name, paper, say.unit],
-  );
+    };
+    if (what === 'changed') return { ...request, only: what };
+    if (what === 'overlay') return { ...request, only: what, cuts: cutPlaces(size.garment, altered) };
+    // An earlier print of this make was of the pattern as bought.
+    if (what === 'sheets') return { ...request, printed: { garment: size.garment, alterations: [] } };
+    return request;
+  }, [altered, size, pattern.name, name, paper, say.unit, what]);
+};
+
+/** The page to work from; null while it is not asked for, or on paper it is not printed on. */
+const useSummary = (what: What): Summary | null => {
+  const { make, pattern, size, altered } = useMake();
+  const say = useSay();
+  const { name, paper } = make;
+  return useMemo(() => {
+    if (what !== 'summary' || (paper !== 'a4' && paper !== 'letter')) return null;
+    const subject = { title: pattern.name, size: size.id, make: name, before: size.garment, altered };
+    return { ...subject, unit: say.unit, locale, paper };
+  }, [altered, size, pattern.name, name, paper, say.unit, what]);
 };
 
 /** Makes the PDF and keeps its address; the last one is let go of when another is made or the page is left. */
-const usePrint = (request: SheetRequest) => {
+const usePrint = (request: Asked) => {
   const [print, setPrint] = useState<PrintState>({ state: 'idle' });
   const printing = useRef<Printing | null>(null);
   const address = useRef<string | null>(null);
@@ -127,23 +151,51 @@ const saySheets = ({ tiles, pages, length }: PageMap, paper: Paper, say: Say): s
   return say.words(cover === 1 ? words.sheetsApart : words.sheetsAfterMore, values);
 };
 
-/** Print: which paper, and the full-scale sheets as one PDF. */
+const madeWords = ({ pages, tiles }: PrintedPattern): string =>
+  tiles.length === 0 ? words.madeSummary : pages === 1 ? words.madeOne : words.made;
+
+/** Which sheets of an earlier print are exchanged, stay and are taken out. */
+const Exchanged = ({ map }: { readonly map: PageMap }) => {
+  const say = useSay();
+  const lines: readonly (readonly [string, readonly string[]])[] = [
+    [words.exchange, map.tiles],
+    [words.keep, map.kept],
+    [words.takeOut, map.gone],
+    [words.apart, map.apart],
+  ];
+  return (
+    <ul>
+      {lines.map(
+        ([template, names]) =>
+          names.length > 0 && <li key={template}>{say.words(template, { names: names.join(', ') })}</li>,
+      )}
+    </ul>
+  );
+};
+
+/** Print: which paper, what of it, and the full-scale sheets as one PDF. */
 export const PrintPassage = memo(() => {
   const say = useSay();
   const { make, altered, change } = useMake();
   const current = useCurrentPassage() === 'print';
-  const request = useRequest();
-  const { print, start, stop } = usePrint(request);
-  const { map, of, problem } = usePageMap(current ? request : null);
+  const [chosen, setChosen] = useState<What>('all');
+  const what = altered.outcomes.length > 0 ? chosen : 'all';
+  const request = useRequest(what);
+  const summary = useSummary(what);
+  const { print, start, stop } = usePrint(summary ?? request);
+  const withMap = current && what !== 'summary';
+  const { map, of, problem: unmapped } = usePageMap(withMap ? request : null);
+  const problem =
+    what !== 'summary' ? unmapped : summary ? null : ({ code: 'formats.summary-paper', values: {} } satisfies Problem);
   const laid = useMemo((): Laid | null => {
-    if (!current || !map || !of) return null;
+    if (!withMap || !map || !of) return null;
     const label = say.words(words.picture, { name: make.name, size: of.size, paper: words.papers[of.paper] });
     return { drawing: { ...map.drawing, label }, subject: `print ${of.size} ${of.paper} ${map.tiles.join(' ')}` };
-  }, [current, map, of, make.name, say]);
+  }, [withMap, map, of, make.name, say]);
   useLay(laid);
   // Away from this passage no map is worked out: what is known may then be of pieces that have changed since.
   const mapped = map && of === request ? map : null;
-  const mapping = current && of !== request && problem === null;
+  const mapping = withMap && of !== request && problem === null;
   const lastMap = mapping ? map : mapped;
   const silent = problemWords['web.print-broken'];
   return (
@@ -162,10 +214,24 @@ export const PrintPassage = memo(() => {
         }))}
         onChange={(paper) => change((before) => ({ ...before, paper }), 'paper')}
       />
+      {altered.outcomes.length > 0 && (
+        <Choice<What>
+          legend={words.what}
+          name="what"
+          value={what}
+          options={whats.map((value) => ({ value, label: words.whats[value], note: words.whatNotes[value] }))}
+          onChange={setChosen}
+        />
+      )}
       <p className={mapping ? 'waiting' : undefined} role="status">
-        {mapping ? words.mapping : mapped && saySheets(mapped, make.paper, say)}
+        {what === 'summary'
+          ? words.summaryPages
+          : mapping
+            ? words.mapping
+            : mapped && saySheets(mapped, make.paper, say)}
       </p>
-      {lastMap && lastMap.tiles.length > 1 && (
+      {what === 'sheets' && mapped && <Exchanged map={mapped} />}
+      {what !== 'summary' && lastMap && lastMap.tiles.length > 1 && (
         <details>
           <summary>{words.pieceList}</summary>
           <ol>
@@ -180,7 +246,7 @@ export const PrintPassage = memo(() => {
         <button
           type="button"
           className="verb verb-next"
-          disabled={print.state === 'printing' || altered.refusal !== null}
+          disabled={print.state === 'printing' || altered.refusal !== null || (what === 'summary' && !summary)}
           onClick={() => void start()}
         >
           {words.make}
@@ -202,7 +268,7 @@ export const PrintPassage = memo(() => {
         {print.state === 'printed' && (
           <>
             <p>
-              {say.words(print.printed.pages === 1 ? words.madeOne : words.made, {
+              {say.words(madeWords(print.printed), {
                 pages: print.printed.pages,
                 tiles: print.printed.tiles.length,
               })}
