@@ -117,12 +117,19 @@ const caption = (piece: ChangedPiece['after'], text: string, size: number): Mark
   return textMark('words', 'mark', { x: minX, y: minY - size * 0.6 }, text, size, { weight: 'bold' });
 };
 
+const shownSmall: ReadonlySet<string> = new Set(['cut', 'seam', 'mark', 'original', 'changed']);
+
 /** The piece as altered over the piece as it was. */
 const afterPanel = ({ before, after }: ChangedPiece, subject: SummarySubject, size: number, textWidth: TextWidth) => {
   const alone = (piece: ChangedPiece['after']) => ({ pieces: [piece], seams: [], girths: [] });
   const drawing = drawBeforeAfter(alone(before ?? after), alone(after), { unit: subject.unit, amounts: 'none' });
   const group = drawing.marks.find((mark): mark is GroupMark => mark.kind === 'group');
-  const lines = (group?.marks ?? []).filter((mark) => mark.kind === 'path' && mark.ink !== 'paper');
+  // Grain, levels and folds say nothing at this size, and a firm cut line would cover what changed.
+  const lines = (group?.marks ?? []).flatMap((mark): Mark[] =>
+    mark.kind !== 'path' || !shownSmall.has(mark.ink) || mark.filled
+      ? []
+      : [mark.ink === 'cut' ? { ...mark, ink: 'mark' } : mark],
+  );
   const box = marksBounds(lines) ?? { minX: 0, minY: 0 };
   const said = textMark('words', 'mark', { x: box.minX, y: box.minY - size * 0.6 }, words.after, size);
   return fitted([...lines, said], textWidth);

@@ -64,8 +64,8 @@ export const formatsWords = {
     'Put these in place of the sheets of the same name, or add them: {what}. On the map each has a firm frame.',
   exchangeKeep: 'Keep: {what}.',
   exchangeGone: 'Take out, nothing is on them any more: {what}.',
-  exchangeApart: 'On sheets of its own below the others, because there is no room for it where it lay: {what}.',
-  exchangeStale: 'Cross out where it still shows on sheets you keep, and do not cut it there: {what}.',
+  exchangeApart: 'On sheets of their own below the others, for want of room where they lay: {what}.',
+  exchangeStale: 'Cross these out where they still show on sheets you keep, and do not cut them there: {what}.',
   overlays: 'Laying an overlay',
   overlayLay:
     'Cut an overlay out along its frame. Lay every crossed square over the same corner, notch or line end of the tissue.',

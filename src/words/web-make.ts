@@ -20,7 +20,7 @@ export const makePageWords = {
   passages: {
     fit: 'Fit',
     alterations: 'Alterations',
-    fitting: 'Fitting',
+    fitting: 'Trying on',
     seams: 'Seams',
     layout: 'Cutting layout',
     print: 'Print',
@@ -190,7 +190,7 @@ export const makePageWords = {
     exchange: 'Exchange or add: {names}.',
     keep: 'Keep: {names}.',
     takeOut: 'Take out: {names}.',
-    apart: 'On sheets of its own, for want of room where it lay: {names}.',
+    apart: 'On sheets of their own, for want of room where they lay: {names}.',
     mapping: 'Laying the pieces on the sheets\u00a0…',
     sheetsApart:
       '{pages} sheets of {paper}: first one with the test squares and the list of pieces, then {count} to join.',
