@@ -55,6 +55,30 @@ const swingFor = (dh: number, dv: number, a: number): { readonly angle: number; 
 const hingeAt = (front: DartedFront): number => (front.sideStartsAbove ? 2 / 3 : 1 / 3);
 
 /**
+ * Where the bust point comes to lie with `a` mm more room, and where it goes for each millimetre of a: out by it, and down
+ * by dv/da = (dh cos θ − dv sin θ) dθ/da with dθ/da = 1 / √(dh² + dv² − (a − dh)²). Null where no turn brings it there.
+ */
+export const movedBustPoint = (
+  piece: Piece,
+  a: number,
+): { readonly at: Point; readonly perMillimetre: Point } | null => {
+  const anatomy = dartedFront(piece);
+  if (!anatomy.ok) return null;
+  const { bustPoint, outward, armhole } = anatomy.value;
+  const hinge = pointOnEdge(piece, armhole, hingeAt(anatomy.value));
+  const dh = outward * (hinge.x - bustPoint.x);
+  const dv = bustPoint.y - hinge.y;
+  const turned = dv > 0 ? swingFor(dh, dv, a) : null;
+  const rest = Math.sqrt(Math.max(dh * dh + dv * dv - (a - dh) ** 2, 0));
+  if (!turned || rest <= tolerance.same) return null;
+  const down = (dh * Math.cos(turned.angle) - dv * Math.sin(turned.angle)) / rest;
+  return {
+    at: { x: bustPoint.x + outward * a, y: bustPoint.y + turned.drop },
+    perMillimetre: { x: outward, y: down },
+  };
+};
+
+/**
  * A dart's point on the line halfway between its legs' ends, so that the legs are equal, `back` mm from the
  * point it aims at (or as near to that as the line comes).
  */

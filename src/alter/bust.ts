@@ -3,12 +3,12 @@ import { type Garment, pieceOf, type Seam, type SeamSide } from '../pattern/inde
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { type CutAcross, slideAcross } from './across.ts';
 import { dartedFront } from './anatomy.ts';
-import { type BustFront, bustFront } from './bust-front.ts';
+import { type BustFront, bustFront, movedBustPoint } from './bust-front.ts';
 import { cutsOf, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { girthChanges } from './girths.ts';
 import { placeAlongEdge, type RingRun, ringOf } from './ring.ts';
 import { createTape, type Tape } from './tape.ts';
-import type { Applied } from './types.ts';
+import type { Applied, Handle } from './types.ts';
 
 /** The other side of a seam, where one of its sides is this edge of this piece. */
 const matesOf = (
@@ -85,4 +85,13 @@ export const bust = (garment: Garment, a: number): Result<Applied> => {
     pieces: changed.map((one) => reportOf(tape, one.before, one.after, one.joined.puts)),
     cuts: cutsOf(changed),
   });
+};
+
+/** The bust point of the first front, as it lies with a mm more room; `times` −1 where a grows as the amount shrinks. */
+export const bustHandle = (garment: Garment, a: number, times: 1 | -1 = 1): Handle | null => {
+  const front = garment.pieces.find(({ role }) => role === 'front');
+  const moved = front && movedBustPoint(front, a);
+  if (!front || !moved) return null;
+  const { x, y } = moved.perMillimetre;
+  return { piece: front.id, at: moved.at, perMillimetre: { x: times * x, y: times * y } };
 };

@@ -1,4 +1,4 @@
-import { bust, needsDartedFront } from './bust.ts';
+import { bust, bustHandle, needsDartedFront } from './bust.ts';
 import { type Alteration, sideParameter } from './types.ts';
 
 /**
@@ -29,5 +29,6 @@ export const fullBust: Alteration = {
   reverse: (params) => ({ alteration: 'small-bust', params }),
   holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
   follows: ['centre-facing', 'hem', 'levels'],
+  handle: (garment, params) => bustHandle(garment, Number(params.amount)),
   apply: (garment, params) => bust(garment, Number(params.amount)),
 };

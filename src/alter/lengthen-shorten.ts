@@ -1,12 +1,12 @@
-import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { type Garment, type Level, type Piece, pieceOf } from '../pattern/index.ts';
+import { pathBounds, pathEnd, pathStart, tolerance } from '../geometry/index.ts';
+import { type Garment, type Level, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
 import { type CutAcross, heightsOnPiece, slideAcross } from './across.ts';
 import { cutsOf, held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
 import { girthChanges } from './girths.ts';
 import { createTape, type Tape } from './tape.ts';
 import { lowerEnd, trueSeams } from './true-seams.ts';
-import type { Alteration, Applied, Change, Held, Params } from './types.ts';
+import type { Alteration, Applied, Change, Handle, Held, Params } from './types.ts';
 
 const places = ['above-waist', 'below-waist', 'rise', 'leg', 'sleeve'] as const;
 type Where = (typeof places)[number];
@@ -207,6 +207,17 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   });
 };
 
+/** The middle of the cut on the first piece that is cut, which goes down with the part below it. */
+const cutHandle = (garment: Garment, params: Params): Handle | null => {
+  const amount = Number(params.amount);
+  const cuts = heights(garment, params.where as Where);
+  const [first] = cuts;
+  if (!first) return null;
+  const { minX, maxX } = pathBounds(outlineOf(first.piece));
+  const y = first.y + lowered(cuts, amount) + amount;
+  return { piece: first.piece.id, at: { x: (minX + maxX) / 2, y }, perMillimetre: { x: 0, y: 1 } };
+};
+
 /**
  * Lengthen or shorten by `amount` (negative shortens) at one body level: above the waist, below it, in the rise above
  * the hip or in the leg below the knee, or in the sleeve below the elbow. Every piece that carries the level is cut square to the grain and its lower part slid along it.
@@ -240,5 +251,6 @@ export const lengthenShorten: Alteration = {
   }),
   holds: ['end-widths', 'width-kept', 'grain-straight', 'seam-walks', 'edge-length'],
   follows: ['mates', 'facings', 'zip-length', 'levels'],
+  handle: cutHandle,
   apply: lengthen,
 };

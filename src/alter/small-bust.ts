@@ -1,4 +1,4 @@
-import { bust, needsDartedFront } from './bust.ts';
+import { bust, bustHandle, needsDartedFront } from './bust.ts';
 import { type Alteration, sideParameter } from './types.ts';
 
 /**
@@ -18,5 +18,6 @@ export const smallBust: Alteration = {
   reverse: (params) => ({ alteration: 'full-bust', params }),
   holds: ['neck', 'shoulder', 'armhole', 'side', 'dart-legs', 'dart-angle', 'width-grows', 'seam-walks'],
   follows: ['centre-facing', 'hem', 'levels'],
+  handle: (garment, params) => bustHandle(garment, -Number(params.amount), -1),
   apply: (garment, params) => bust(garment, -Number(params.amount)),
 };

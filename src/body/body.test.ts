@@ -95,6 +95,25 @@ describe('a wearer', () => {
     expect(wearerSchema.parse(JSON.parse(JSON.stringify(wearer)))).toEqual(wearer);
     expect(readWearer(JSON.parse(JSON.stringify(wearer)))).toEqual({ ok: true, value: wearer });
   });
+  it('keeps alterations usual for her, and refuses one without a day', () => {
+    const kept = {
+      id: 'u1',
+      alteration: 'full-bust',
+      version: 1,
+      params: { amount: 15, side: 'both' },
+      reason: 'Drag lines from the bust on the first blouse',
+      madeAs: 'Concert blouse',
+      make: 'make-1',
+      kind: 'top',
+      date: '2026-03-14',
+    } as const;
+    const usual = { ...wearer, usual: [kept] };
+    expect(readWearer(JSON.parse(JSON.stringify(usual)))).toEqual({ ok: true, value: usual });
+    expect(readWearer({ ...wearer, usual: [{ ...kept, date: 'in spring' }] })).toMatchObject({
+      ok: false,
+      problem: { code: 'body.wearer-shape', values: { where: 'usual.0.date' } },
+    });
+  });
   it.each<[string, unknown, string]>([
     ['nothing', null, 'body.wearer-shape'],
     ['another version', { ...wearer, format: 'easewright-wearer/9' }, 'body.wearer-version'],

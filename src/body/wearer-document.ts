@@ -23,6 +23,18 @@ const measureSetSchema = z.strictObject({
   note: z.string().max(20_000),
 });
 
+const usualSchema = z.strictObject({
+  id: z.string().min(1).max(64),
+  alteration: z.string().min(1).max(64),
+  version: z.number().int().min(1),
+  params: z.record(z.string().max(80), z.union([z.number(), z.string().max(200), z.boolean()])),
+  reason: z.string().max(500),
+  madeAs: z.string().max(200),
+  make: z.string().max(200),
+  kind: z.enum(['top', 'dress', 'jacket', 'coat', 'trousers', 'skirt']),
+  date: day,
+});
+
 /** A wearer as she is stored and exchanged. Shape only; whether a measure is possible is asked of `readWearer`. */
 export const wearerSchema = z.strictObject({
   format: z.literal('easewright-wearer/1'),
@@ -30,6 +42,7 @@ export const wearerSchema = z.strictObject({
   comparedWith: z.enum(['women', 'men']).nullable(),
   sets: z.array(measureSetSchema).max(1000),
   note: z.string().max(20_000),
+  usual: z.exactOptional(z.array(usualSchema).max(200)),
 }) satisfies z.ZodType<Wearer>;
 
 /**

@@ -21,6 +21,22 @@ export interface MeasureSet {
   readonly note: string;
 }
 
+/** An alteration kept for a wearer, to be offered on the next garment of the kind. */
+export interface UsualAlteration {
+  readonly id: string;
+  readonly alteration: string;
+  readonly version: number;
+  readonly params: Readonly<Record<string, number | string | boolean>>;
+  /** Why, in her own words. */
+  readonly reason: string;
+  /** What the make it was found on is called, and its document. */
+  readonly madeAs: string;
+  readonly make: string;
+  readonly kind: 'top' | 'dress' | 'jacket' | 'coat' | 'trousers' | 'skirt';
+  /** ISO date it was kept. */
+  readonly date: string;
+}
+
 /** A person garments are made for. Private: leaves the workroom only when its owner says so. */
 export interface Wearer {
   readonly format: 'easewright-wearer/1';
@@ -29,4 +45,6 @@ export interface Wearer {
   readonly comparedWith: 'women' | 'men' | null;
   readonly sets: readonly MeasureSet[];
   readonly note: string;
+  /** Alterations that are usual for her; absent where none was kept yet. */
+  readonly usual?: readonly UsualAlteration[];
 }

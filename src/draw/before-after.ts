@@ -58,17 +58,9 @@ export interface BeforeAfterOptions {
  */
 export const drawBeforeAfter = (before: Garment, after: Garment, options: BeforeAfterOptions): Drawing => {
   const { cache = createDrawingCache(), amounts = 'written' } = options;
-  const pairs = after.pieces.flatMap((piece) => {
-    const old = before.pieces.find((one) => one.id === piece.id);
-    return old ? [{ old, piece, red: cache.lines(old, piece, () => linesChanged(old, piece)) }] : [];
-  });
-  const changed = options.changedOnly ? pairs.filter(({ red }) => red.length > 0) : pairs;
-  const shown = changed.length > 0 ? changed : pairs;
-  // Room for what an alteration may add is left from the start, so that nothing shifts when it does.
-  const boxes = shown.map(({ old }) => grown(cache.paper(old), roomForChange));
-  const places = sideBySide(boxes, options.aspect ?? usualAspect);
-  const groups = shown.map(({ old, piece, red }, index) => {
-    const place = places[index] as Point;
+  const { shown, placeOf } = layPairs(before, after, options, cache);
+  const groups = shown.map(({ old, piece, red }) => {
+    const place = placeOf(piece.id) as Point;
     return cache.group(old, piece, [place, options], () => moved(groupOf(old, piece, red, options, cache), place));
   });
   const label = groups.map((group) => group.label).join(' ');
@@ -85,6 +77,53 @@ export const drawBeforeAfter = (before: Garment, after: Garment, options: Before
   const at = { x: drawing.bounds.minX + 10, y: drawing.bounds.maxY + size };
   return drawingOf(label, [...groups, textMark('words', 'mark', at, drawWords.amountsPerPiece, size)], 10);
 };
+
+/** A piece and what it was: itself where an alteration made it. */
+interface Pair {
+  readonly old: Piece;
+  readonly piece: Piece;
+  readonly red: readonly PathMark[];
+}
+
+/** Pieces that were made out of nothing, or that went, are changed all over. */
+const pairsOf = (before: Garment, after: Garment, cache: DrawingCache): readonly Pair[] => {
+  const kept = after.pieces.map((piece): Pair => {
+    const old = before.pieces.find((one) => one.id === piece.id);
+    const red = old
+      ? cache.lines(old, piece, () => linesChanged(old, piece))
+      : [pathMark('seam', 'changed', outlineOf(piece))];
+    return { old: old ?? piece, piece, red };
+  });
+  const gone = before.pieces
+    .filter(({ id }) => !after.pieces.some((piece) => piece.id === id))
+    .map((old): Pair => {
+      const piece = { ...old, name: fill(drawWords.pieceGone, { name: old.name }, 'cm') };
+      const { minX, minY, maxX, maxY } = pathBounds(outlineOf(old));
+      // Struck through corner to corner, as a piece is that is not cut.
+      const strike = stroke({ x: minX, y: maxY }, { x: maxX, y: minY });
+      return { old, piece, red: [pathMark('seam', 'changed', strike)] };
+    });
+  return [...kept, ...gone];
+};
+
+const layPairs = (before: Garment, after: Garment, options: BeforeAfterOptions, cache: DrawingCache) => {
+  const pairs = pairsOf(before, after, cache);
+  const changed = options.changedOnly ? pairs.filter(({ red }) => red.length > 0) : pairs;
+  const shown = changed.length > 0 ? changed : pairs;
+  // Room for what an alteration may add is left from the start, so that nothing shifts when it does.
+  const boxes = shown.map(({ old }) => grown(cache.paper(old), roomForChange));
+  const places = sideBySide(boxes, options.aspect ?? usualAspect);
+  const placeOf = (id: string): Point | null => places[shown.findIndex(({ piece }) => piece.id === id)] ?? null;
+  return { shown, placeOf };
+};
+
+/** By how much a before-and-after moves a piece, for points that are to be shown on it; null where it does not show that piece. */
+export const placeInBeforeAfter = (
+  before: Garment,
+  after: Garment,
+  piece: string,
+  options: BeforeAfterOptions,
+): Point | null => layPairs(before, after, options, options.cache ?? createDrawingCache()).placeOf(piece);
 
 const roomForChange = 60;
 

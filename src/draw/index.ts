@@ -1,6 +1,7 @@
 export {
   type BeforeAfterOptions,
   drawBeforeAfter,
+  placeInBeforeAfter,
 } from './before-after.ts';
 export { type CardDrawingOptions, drawCard } from './card.ts';
 export { type CollectionEntry, drawCollection } from './collection.ts';

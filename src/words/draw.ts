@@ -33,6 +33,7 @@ export const drawWords = {
   sketchFront: '{name}, front',
   sketchBack: '{name}, back',
   contactSheetLabel: 'Contact sheet of {count} garments.',
+  pieceGone: '{name}, no longer a piece',
   nothingChanged: 'Nothing changed on this piece.',
 
   // Before and after.

@@ -23,6 +23,9 @@ export interface AlterationWords {
   /** Names of its parameters and choices where they differ from the general ones. */
   readonly parameters?: Words;
   readonly choices?: Words;
+  /** What an amount more than nothing does and one less, as verbs, where “Add” and “Take out” would not say it. */
+  readonly more?: string;
+  readonly less?: string;
 }
 
 /** The words of one family of alterations; what is not said here is said by the general ones. */

@@ -12,6 +12,8 @@ export const lengthWords: FamilyWords = {
   alterations: {
     'lengthen-shorten': {
       name: 'Lengthen or shorten',
+      more: 'Lengthen',
+      less: 'Shorten',
       about:
         'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
       sentence: ({ params }, say) => {

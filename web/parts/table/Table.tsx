@@ -3,6 +3,7 @@ import type { Mark } from '../../../src/draw/index.ts';
 import type { Point } from '../../../src/geometry/index.ts';
 import type { Unit } from '../../../src/units/index.ts';
 import { webWords } from '../../../src/words/index.ts';
+import { GripHandle } from './GripHandle.tsx';
 import { type Laid, sheetBounds, useLaid } from './laid.ts';
 import { Marks } from './Marks.tsx';
 import { Rule } from './Rule.tsx';
@@ -101,6 +102,7 @@ export const Table = ({ unit }: { unit: Unit }) => {
             <Rule view={view} screen={screen} unit={unit} />
           </svg>
         )}
+        {shown && laid.grip && <GripHandle grip={laid.grip} view={view} />}
         {shown && tape && <Tape ends={tape} view={view} unit={unit} onMove={setTape} />}
       </div>
       <p id={help} className="unseen">

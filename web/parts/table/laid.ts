@@ -1,6 +1,23 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Drawing } from '../../../src/draw/index.ts';
-import type { Bounds } from '../../../src/geometry/index.ts';
+import type { Bounds, Point } from '../../../src/geometry/index.ts';
+
+/** A point of the drawing that can be taken hold of: moving it changes an amount. */
+export interface Grip {
+  /** What is changed, as a screen reader names it. */
+  readonly label: string;
+  /** Where it lies and where it goes for each millimetre of the amount, in the drawing's mm. */
+  readonly at: Point;
+  readonly perMillimetre: Point;
+  readonly amount: number;
+  readonly least: number;
+  readonly most: number;
+  /** The amount is a whole number of these, mm. */
+  readonly stop: number;
+  /** The amount in words, written beside it while it is held. */
+  readonly said: string;
+  readonly onMove: (amount: number) => void;
+}
 
 /** What lies on the table. */
 export interface Laid {
@@ -14,6 +31,7 @@ export interface Laid {
   /** The thing pointed at, and what to do when another is. */
   readonly picked?: string | null;
   readonly onPick?: (id: string) => void;
+  readonly grip?: Grip | null;
 }
 
 /** What is taken up on the table: the drawing, or the sheet of paper it is drawn on. */

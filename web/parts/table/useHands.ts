@@ -49,7 +49,7 @@ export const useHands = (element: RefObject<HTMLElement | null>, move: Move, dra
       return { x: event.clientX - box.left, y: event.clientY - box.top };
     };
     const down = (event: PointerEvent) => {
-      if (event.button !== 0 || (event.target as Element).closest('button, .tape-end')) return;
+      if (event.button !== 0 || (event.target as Element).closest('button, .tape-end, .grip')) return;
       if (held.size === 0) {
         travelled = 0;
         pressed = at(event);
