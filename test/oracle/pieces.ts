@@ -6,9 +6,22 @@ export interface PrintedPiece {
   readonly count: number;
   readonly mirrored: boolean;
   readonly onFold: boolean;
+  readonly role: string;
+  readonly notches: readonly {
+    readonly id: string;
+    readonly edge: string;
+    readonly at: number;
+    readonly point: Spot;
+  }[];
+  readonly grain: { readonly from: Spot; readonly to: Spot };
   readonly outline: string;
   readonly cut: string;
-  readonly edges: readonly { readonly id: string; readonly path: string; readonly allowance: number }[];
+  readonly edges: readonly {
+    readonly id: string;
+    readonly path: string;
+    readonly allowance: number;
+    readonly finish: string;
+  }[];
   readonly darts: readonly {
     readonly id: string;
     readonly point: Spot;
@@ -27,9 +40,12 @@ export interface PrintedPiece {
 interface PrintedSide {
   readonly piece: string;
   readonly edge: string;
+  readonly reversed: boolean;
 }
 
 export interface PrintedSeam {
+  readonly id: string;
+  readonly notches: readonly (readonly [string, string])[];
   readonly a: PrintedSide;
   readonly b: PrintedSide;
   readonly lengthA: number;
@@ -261,7 +277,7 @@ const judgeLine = (piece: PrintedPiece, what: 'outline' | 'cut'): readonly strin
 };
 
 /** Complaints about single pieces: outlines and cut lines closed, simple and one inside the other; darts that fold flat. */
-export const judgePieces = (garment: PrintedGarment): readonly string[] =>
+export const judgePieces = (garment: Pick<PrintedGarment, 'pieces'>): readonly string[] =>
   garment.pieces.flatMap((piece) => {
     const area = (what: 'outline' | 'cut') => polygonArea(sampled(readRuns(piece[what])[0] ?? [], 1));
     return [

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { chainOf, judgeChain, sayChain } from './chain.ts';
+import type { Range } from './draw-steps.ts';
+import { unsound } from './sound.ts';
+
+interface Chains {
+  readonly name: string;
+  readonly seed: number;
+  /** How many with usual amounts, and with any that are allowed. */
+  readonly usual: number;
+  readonly full: number;
+  /** Every so manyth is printed and judged. */
+  readonly judged: number;
+}
+
+/** Random alteration lists on random garments: all of them by the program's own rulers, some by the judge. */
+export const runChains = ({ name, seed, usual, full, judged }: Chains): void => {
+  const run = (range: Range, from: number, count: number) => {
+    const found: string[] = [];
+    let steps = 0;
+    for (let i = 0; i < count; i += 1) {
+      const chain = chainOf(from + i, range);
+      steps += chain.steps.length;
+      const wrong = [...unsound(chain), ...(i % judged === 0 ? judgeChain(chain) : [])];
+      if (wrong.length > 0) found.push(`${sayChain(chain)}: ${wrong.slice(0, 3).join('; ')}`);
+    }
+    expect(found).toEqual([]);
+    // Chains in which nothing holds would prove nothing.
+    expect(steps).toBeGreaterThan(count);
+  };
+  describe(`random alteration lists, ${name}`, () => {
+    it(`${usual} of usual amounts hold`, () => run('usual', seed, usual), 300_000);
+    it(`${full} of any amounts hold`, () => run('full', seed + 500_000, full), 300_000);
+  });
+};
