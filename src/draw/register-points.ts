@@ -54,7 +54,10 @@ const shared = (before: readonly Point[], after: readonly Point[]): readonly Poi
  * Places that lie on the altered piece where they lay before and that an eye finds on the tissue, the best kind first:
  * corners of the cut line, notches, ends of the grain and of levels; then places along an unchanged line.
  */
-const placesToRegister = (before: Piece, after: Piece): readonly Point[] => {
+const placesToRegister = (
+  before: Piece,
+  after: Piece,
+): { readonly marked: readonly Point[]; readonly onLine: readonly Point[] } => {
   const [cutBefore, cutAfter] = [cutLine(before), cutLine(after)];
   const marked = [
     ...shared(cornersOf(cutBefore), cornersOf(cutAfter)),
@@ -70,22 +73,26 @@ const placesToRegister = (before: Piece, after: Piece): readonly Point[] => {
     (p) =>
       nearestOnPath(cutAfter, p).distance <= tolerance.holds && nearestOnPath(seamAfter, p).distance > tolerance.holds,
   );
-  return [...places, ...onLine];
+  return { marked: places, onLine };
 };
 
 const inside = (box: Bounds, p: Point): boolean =>
   p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY;
 
-/** The three that make the largest triangle. */
-const widest = (places: readonly Point[]): { readonly points: readonly Point[]; readonly area: number } => {
+/** The three that make the largest triangle, at least one of them marked. */
+const widest = (
+  places: readonly Point[],
+  marked: readonly Point[],
+): { readonly points: readonly Point[]; readonly area: number } => {
   let best: { points: readonly Point[]; area: number } = { points: [], area: 0 };
   const weighed = places.slice(0, mostWeighed);
+  const known = new Set(marked);
   for (let i = 0; i < weighed.length; i += 1) {
     for (let j = i + 1; j < weighed.length; j += 1) {
       for (let k = j + 1; k < weighed.length; k += 1) {
         const [a, b, c] = [weighed[i], weighed[j], weighed[k]] as [Point, Point, Point];
         const area = Math.abs(cross(subtract(b, a), subtract(c, a))) / 2;
-        if (area > best.area) best = { points: [a, b, c], area };
+        if (area > best.area && [a, b, c].some((p) => known.has(p))) best = { points: [a, b, c], area };
       }
     }
   }
@@ -97,17 +104,24 @@ const widest = (places: readonly Point[]): { readonly points: readonly Point[]; 
  * stayed where it was. A fourth is given where one lies at hand: it shows when one of the three was laid wrong.
  */
 export const registerPoints = (before: Piece, after: Piece, changed: Bounds): readonly Point[] => {
-  const places = placesToRegister(before, after);
   const reach = (by: number): Bounds => ({
     minX: changed.minX - by,
     minY: changed.minY - by,
     maxX: changed.maxX + by,
     maxY: changed.maxY + by,
   });
-  const all = reach(Number.POSITIVE_INFINITY);
-  for (const box of [reach(15), reach(40), reach(80), reach(130), reach(200), all]) {
+  const { marked, onLine } = placesToRegister(before, after);
+  // Along a bare line an overlay can slide: such places only help where there are too few others, and never stand alone.
+  const both = [...marked, ...onLine];
+  const tries = [
+    ...[15, 40, 80, 130, 200].map((by) => ({ box: reach(by), places: marked })),
+    ...[40, 130].map((by) => ({ box: reach(by), places: both })),
+    { box: reach(Number.POSITIVE_INFINITY), places: marked },
+    { box: reach(Number.POSITIVE_INFINITY), places: both },
+  ];
+  for (const { box, places } of tries) {
     const near = places.filter((p) => inside(box, p));
-    const { points, area } = widest(near);
+    const { points, area } = widest(near, marked);
     if (area < leastTriangle) continue;
     const rest = near.filter((p) => !points.includes(p));
     const apart = (p: Point) => Math.min(...points.map((q) => distance(p, q)));

@@ -153,7 +153,7 @@ const itemsOf = (content: CoverContent): readonly FlowItem[] => [
     ? [
         { kind: 'sample', ink: 'changed', text: words.lineCutApart } as const,
         { kind: 'heading', text: words.overlays } as const,
-        ...[words.overlayLay, words.overlayTape, words.overlayTrue].map((text): FlowItem => ({ kind: 'text', text })),
+        ...[words.overlayLay, words.overlayTape].map((text): FlowItem => ({ kind: 'text', text })),
       ]
     : []),
   ...(content.joins

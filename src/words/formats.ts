@@ -68,10 +68,8 @@ export const formatsWords = {
   exchangeStale: 'Cross these out where they still show on sheets you keep, and do not cut them there: {what}.',
   overlays: 'Laying an overlay',
   overlayLay:
-    'Cut an overlay out along its frame. Lay every crossed square over the same corner, notch or line end of the tissue.',
-  overlayTape:
-    'Where all of them meet, tape it down. Where they do not, the tissue is of another size or was printed to another scale: stop and measure.',
-  overlayTrue: 'Cut the piece along the firm new line. A level, a notch or the grain that moved is the new one.',
+    'Cut it out along its frame and lay every crossed square over the same corner, notch or line end of the tissue. Where all meet, tape it down and cut along the firm new line.',
+  overlayTape: 'Where they do not, the tissue is of another size or scale: stop and measure.',
   lineCutApart: 'where a step of the list cut the piece, with its number',
   tileHeaderExchange: '{title} · exchange, sheet {number} of {count} · frame {step}',
   summary: {
