@@ -1,6 +1,8 @@
 import { alterationWords, familyWords, wordsOfAll } from './alterations/index.ts';
 import type { ProblemCatalogue } from './catalogue.ts';
 
+export type { AlterationWords } from './alterations/index.ts';
+
 /** What the alterations have to say when they cannot be done, and what they warn of. */
 const generalProblems: ProblemCatalogue = {
   'alter.unknown': {

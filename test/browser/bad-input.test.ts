@@ -116,8 +116,8 @@ describe.skipIf(chromiumPath === null)('what cannot be is said in a sentence, an
   it('an alteration beyond what can be done', async () => {
     await page.goBack();
     const alterations = page.getByRole('region', { name: 'Alterations', exact: true });
-    await alterations.getByLabel('Alteration', { exact: true }).selectOption({ label: 'Full bust' });
-    await alterations.getByRole('button', { name: 'Add it to the list' }).click();
+    await alterations.getByLabel('Find an alteration').fill('full bust');
+    await alterations.getByRole('button', { name: 'Add Full bust to the list' }).click();
     const each = alterations.getByLabel('On each half of the front');
     await each.waitFor();
     await untilSaved(page);

@@ -1,28 +1,41 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
-import { alterationCatalogue, suits } from '../../src/alter/index.ts';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { Alteration } from '../../src/alter/index.ts';
 import { createDrawingCache } from '../../src/draw/index.ts';
+import type { AlterationStep } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useSettled } from '../parts/useSettled.ts';
+import { AlterationPicker } from './AlterationPicker.tsx';
 import { AlteredEase, TooTight } from './AlteredEase.tsx';
-import { alterationAbout, alterationName } from './alteration-words.ts';
+import { alterationName } from './alteration-words.ts';
 import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
+import { garmentBefore, gripOf } from './grip.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
-import { addStep, suggestionFor } from './steps.ts';
+import { addStep, alterationOf, putBack, setParam, suggestionFor } from './steps.ts';
+import { UsualAlterations } from './UsualAlterations.tsx';
+import { sayWhatFollows } from './what-follows.ts';
 
 const words = webWords.make.alterations;
 
-const useBeforeAfter = (shown: ShownPieces) => {
+const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) => {
   const say = useSay();
-  const { size, altered } = useMake();
+  const { make, size, altered, change } = useMake();
   const current = useCurrentPassage() === 'alterations';
   const last = useRef<Changes | null>(null);
   const cache = useMemo(createDrawingCache, []);
   const moving = useSettled(altered) !== altered;
+  const id = inHand?.id;
+  const amountName = inHand && alterationOf(inHand)?.amount;
+  const onMove = useCallback(
+    (amount: number) => {
+      if (id && amountName) change((before) => setParam(before, id, amountName, amount), `${id} ${amountName}`);
+    },
+    [change, id, amountName],
+  );
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const steps = altered.outcomes.length;
@@ -30,45 +43,68 @@ const useBeforeAfter = (shown: ShownPieces) => {
     const asked = { before: size.garment, after: altered.garment, shown, label, unit: say.unit, moving };
     const changes = drawChanges(asked, last.current, cache);
     last.current = changes;
+    const before = inHand && garmentBefore(size.garment, altered, make.steps, inHand.id);
+    const grip = inHand && before ? gripOf({ step: inHand, before, placeOf: changes.placeOf, say, onMove }) : null;
     // Papers keep their places while an amount is dragged; another set of papers is seen anew.
-    return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}` };
-  }, [current, size, altered, shown, say, moving, cache]);
+    return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}`, grip };
+  }, [current, size, altered, make.steps, shown, say, moving, cache, inHand, onMove]);
   useLay(laid);
+};
+
+/** What the list does to the rest, once her hand rests. */
+const WhatFollows = () => {
+  const say = useSay();
+  const { size, altered } = useMake();
+  const rested = useSettled(altered);
+  const lines = useMemo(() => sayWhatFollows(size.garment, rested.garment, say), [size.garment, rested, say]);
+  if (lines.length === 0) return null;
+  return (
+    <section className="what-follows" aria-labelledby="what-follows">
+      <h3 id="what-follows">{words.followsTitle}</h3>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
 };
 
 /** Alterations: the list, each with its amount, and the pieces before and after. */
 export const AlterationsPassage = () => {
   const say = useSay();
   const { make, size, altered, change, fit } = useMake();
-  // Only what can be done to these pieces is offered: a front without a dart takes no bust alteration.
-  const offered = useMemo(() => alterationCatalogue.filter((one) => suits(one, size.garment)), [size.garment]);
-  const [picked, setChosen] = useState('');
-  const chosen = offered.some(({ id }) => id === picked) ? picked : (offered[0]?.id ?? '');
   const [shown, setShown] = useState<ShownPieces>('changed');
-  useBeforeAfter(shown);
-  const alteration = offered.find((one) => one.id === chosen);
+  const [taken, setTaken] = useState<string | null>(null);
+  const [removed, setRemoved] = useState<{ readonly step: AlterationStep; readonly place: number } | null>(null);
+  const inHand = make.steps.find(({ id }) => id === taken) ?? make.steps.find(({ on }) => on);
+  useBeforeAfter(shown, inHand);
   const list = useRef<HTMLOListElement>(null);
   const [added, setAdded] = useState('');
   /** How long the list was when an alteration was asked for; its amount takes the focus once it stands there. */
   const awaited = useRef<number | null>(null);
   const count = make.steps.length;
+  // What can be done to the pieces is asked of them once her hand rests.
+  const rested = useSettled(altered);
   useEffect(() => {
     if (awaited.current === null || count <= awaited.current) return;
     awaited.current = null;
     const step = list.current?.lastElementChild;
     step?.scrollIntoView({ block: 'center' });
-    step?.querySelector<HTMLElement>('.amount input[type="text"]')?.focus({ preventScroll: true });
+    const amount = step?.querySelector<HTMLElement>('.amount input[type="text"]');
+    (amount ?? step?.querySelector<HTMLElement>('select, input'))?.focus({ preventScroll: true });
   }, [count]);
-  const addChosen = () => {
-    if (!alteration) return;
+  const add = (alteration: Alteration) => {
     awaited.current = count;
     setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
     const way = fit.ok ? fit.value.ways.find((one) => one.startingSize === size.id) : undefined;
     change((before) => addStep(before, alteration, suggestionFor(before, way, alteration)), `add step ${count + 1}`);
   };
+  const gone = removed && !make.steps.some(({ id }) => id === removed.step.id) ? removed : null;
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
       <p>{say.words(words.about, { size: size.id })}</p>
+      <UsualAlterations />
       {make.steps.length === 0 && <p>{words.none}</p>}
       {make.steps.length > 0 && (
         <ol className="steps" ref={list}>
@@ -78,6 +114,10 @@ export const AlterationsPassage = () => {
               step={step}
               place={place}
               count={make.steps.length}
+              before={garmentBefore(size.garment, altered, make.steps, step.id)}
+              inHand={inHand?.id === step.id}
+              onTake={() => setTaken(step.id)}
+              onRemoved={(one, at) => setRemoved({ step: one, place: at })}
               outcome={altered.outcomes.find((one) => one.step.id === step.id)}
               refusal={altered.refusal?.step === step.id ? altered.refusal : null}
               stopped={altered.refusal !== null}
@@ -85,23 +125,22 @@ export const AlterationsPassage = () => {
           ))}
         </ol>
       )}
+      {gone && (
+        <button
+          type="button"
+          className="verb verb-quiet"
+          onClick={() => change((before) => putBack(before, gone.step, gone.place), `put back ${gone.step.id}`)}
+        >
+          {say.words(words.putBack, { name: alterationName(gone.step.alteration) })}
+        </button>
+      )}
       <p className="unseen" role="status">
         {added}
       </p>
+      <AlterationPicker garment={rested.garment} onPick={add} />
+      <WhatFollows />
       <AlteredEase />
       <TooTight />
-      <div className="add-step">
-        <Select
-          label={words.add}
-          hint={alterationAbout(chosen)}
-          value={chosen}
-          options={offered.map(({ id }) => ({ value: id, label: alterationName(id) }))}
-          onChange={setChosen}
-        />
-        <button type="button" className="verb" disabled={!alteration} onClick={addChosen}>
-          {words.addVerb}
-        </button>
-      </div>
       <Select
         label={words.show}
         value={shown}

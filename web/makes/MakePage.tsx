@@ -20,6 +20,7 @@ import { choiceFor, withCupTaken } from './choice.ts';
 import { EnvelopeMake } from './EnvelopeMake.tsx';
 import { FitPassage } from './FitPassage.tsx';
 import type { FitInHand } from './fit-in-hand.ts';
+import { FittingPassage } from './fitting/FittingPassage.tsx';
 import { useMakeGarment } from './garment.ts';
 import { LayoutPassage } from './LayoutPassage.tsx';
 import { MakeOf } from './MakeOf.tsx';
@@ -33,7 +34,7 @@ import { useArrival } from './useArrival.ts';
 
 const words = webWords.make;
 
-const passages = (['fit', 'alterations', 'seams', 'layout', 'print', 'sewing'] as const).map((id) => ({
+const passages = (['fit', 'alterations', 'fitting', 'seams', 'layout', 'print', 'sewing'] as const).map((id) => ({
   id,
   title: words.passages[id],
 }));
@@ -101,6 +102,7 @@ const WorkedOn = ({ entry, wearer, pattern, cloth }: WorkedOnProps) => {
         <FitPassage of={fitInHand} />
         <MakeProvider value={inHand}>
           <AlterationsPassage />
+          <FittingPassage />
         </MakeProvider>
         <SeamsPassage />
         <LayoutPassage />

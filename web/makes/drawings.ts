@@ -5,8 +5,10 @@ import {
   drawEase,
   drawLayout,
   drawSeamWalk,
+  placeInBeforeAfter,
 } from '../../src/draw/index.ts';
 import type { Fit } from '../../src/fit/index.ts';
+import type { Point } from '../../src/geometry/index.ts';
 import type { Layout, LayoutProblem } from '../../src/lay/index.ts';
 import type { Garment, SeamWalk } from '../../src/pattern/index.ts';
 import type { Unit } from '../../src/units/index.ts';
@@ -41,6 +43,8 @@ const amountsOn = (papers: string, moving: boolean) => {
 
 export interface Changes {
   readonly drawing: Drawing;
+  /** By how much a piece was moved to its place on the table; null for one that does not lie there. */
+  readonly placeOf: (piece: string) => Point | null;
   readonly papers: string;
   readonly textSize: number;
 }
@@ -68,9 +72,10 @@ export const drawChanges = (asked: ChangesAsked, last: Changes | null, cache: Dr
     drawBeforeAfter(old, now, { ...options, textSize, amounts: amountsOn(papers, moving) });
   const first = draw(last?.papers ?? '', last?.textSize ?? 17);
   const papers = papersOf(first);
-  if (last?.papers === papers) return { drawing: { ...first, label }, papers, textSize: last.textSize };
+  const placeOf = (piece: string) => placeInBeforeAfter(old, now, piece, options);
+  if (last?.papers === papers) return { drawing: { ...first, label }, papers, placeOf, textSize: last.textSize };
   const textSize = sizeForPapers(before, papers);
-  return { drawing: { ...draw(papers, textSize), label }, papers, textSize };
+  return { drawing: { ...draw(papers, textSize), label }, papers, placeOf, textSize };
 };
 
 /** A seam walked, in words that can be read on a table of this kind. */

@@ -84,6 +84,21 @@ export const setParam = (make: Make, id: string, name: string, value: number | s
     steps.map((step) => (step.id === id ? { ...step, params: { ...step.params, [name]: value } } : step)),
   );
 
+/** A second step like it, right after it. */
+export const copyStep = (make: Make, id: string): Make =>
+  withSteps(make, (steps) => {
+    const taken = steps.map((step) => step.id);
+    return steps.flatMap((step) => (step.id === id ? [step, { ...step, id: freshId('s', taken) }] : [step]));
+  });
+
+/** A step put back as it was: in place of itself where it still stands, or else at the place it was taken from. */
+export const putBack = (make: Make, step: AlterationStep, place: number): Make =>
+  withSteps(make, (steps) =>
+    steps.some(({ id }) => id === step.id)
+      ? steps.map((one) => (one.id === step.id ? step : one))
+      : [...steps.slice(0, place), step, ...steps.slice(place)],
+  );
+
 /** The step moved one place earlier (−1) or later (+1) in the list. */
 export const moveStep = (make: Make, id: string, by: -1 | 1): Make =>
   withSteps(make, (steps) => {

@@ -1,0 +1,139 @@
+import { useMemo, useState } from 'react';
+import type { UsualAlteration, Wearer } from '../../src/body/index.ts';
+import type { AlterationStep } from '../../src/pattern/index.ts';
+import { webWords } from '../../src/words/index.ts';
+import { useDesk } from '../app/desk-context.ts';
+import { today } from '../app/documents.ts';
+import { useSay } from '../app/settings.tsx';
+import { alterationName, amountBoth, timesInAll } from './alteration-words.ts';
+import { useMake } from './make-context.ts';
+import { addStep, alterationOf } from './steps.ts';
+import { forgetUsual, keepUsual, usualHere } from './usual.ts';
+
+const words = webWords.make.alterations;
+
+/** What was kept for the wearer from other makes and can be done to this garment, with the reason. */
+export const UsualAlterations = () => {
+  const say = useSay();
+  const desk = useDesk();
+  const { id, make, wearer, pattern, size, change } = useMake();
+  const offered = useMemo(
+    () => usualHere(wearer, id, pattern.kind, size.garment, make.steps),
+    [wearer, id, pattern.kind, size.garment, make.steps],
+  );
+  if (offered.length === 0) return null;
+  const take = (some: readonly UsualAlteration[]) =>
+    change(
+      (before) =>
+        some.reduce((now, one) => {
+          const alteration = alterationOf({ ...one, on: true });
+          return alteration ? addStep(now, alteration, one.params) : now;
+        }, before),
+      `usual ${some.map((one) => one.id).join(' ')}`,
+    );
+  return (
+    <section className="usual" aria-labelledby="usual-head">
+      <h3 id="usual-head">{say.words(words.usualFor, { name: wearer.name })}</h3>
+      <ul>
+        {offered.map((one) => {
+          const name = alterationName(one.alteration);
+          const amount = Number(one.params['amount'] ?? 0);
+          return (
+            <li key={one.id}>
+              <p>
+                {say.words(words.usualLine, {
+                  alteration: name,
+                  amount: amountBoth(
+                    { alteration: one.alteration, perPiece: amount, total: amount * timesInAll(one.alteration) },
+                    say,
+                  ),
+                  reason: one.reason,
+                  make: one.madeAs,
+                  date: say.date(one.date),
+                })}
+              </p>
+              <div className="verbs">
+                <button type="button" className="verb verb-quiet" onClick={() => take([one])}>
+                  {say.words(words.usualTake, { alteration: name })}
+                </button>
+                <button
+                  type="button"
+                  className="verb verb-quiet"
+                  aria-label={say.words(words.usualForgetOf, { alteration: name, name: wearer.name })}
+                  onClick={() => desk.edit<Wearer>(make.wearer, (before) => forgetUsual(before, one.id), 'usual')}
+                >
+                  {words.usualForget}
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+      {offered.length > 1 && (
+        <button type="button" className="verb" onClick={() => take(offered)}>
+          {say.words(words.usualTakeAll, { count: offered.length })}
+        </button>
+      )}
+    </section>
+  );
+};
+
+/** Keeps a step for the wearer, with a reason she may put in her own words. */
+export const KeepUsual = ({ step }: { readonly step: AlterationStep }) => {
+  const say = useSay();
+  const desk = useDesk();
+  const { id, make, wearer, pattern } = useMake();
+  const [reason, setReason] = useState<string | null>(null);
+  const kept = wearer.usual?.some((one) => one.alteration === step.alteration && one.make === id);
+  const keep = () => {
+    const { alteration, version, params } = step;
+    const text = (reason ?? '').trim().slice(0, 500);
+    desk.edit<Wearer>(
+      make.wearer,
+      (before) =>
+        keepUsual(before, {
+          alteration,
+          version,
+          params,
+          reason: text,
+          madeAs: make.name,
+          make: id,
+          kind: pattern.kind,
+          date: today(),
+        }),
+      'usual',
+    );
+    setReason(null);
+  };
+  return (
+    <div className="keep">
+      {reason === null ? (
+        <button
+          type="button"
+          className="verb verb-quiet"
+          onClick={() => setReason(say.words(words.keepReasonFirst, { make: make.name }))}
+        >
+          {say.words(words.keepFor, { name: wearer.name })}
+        </button>
+      ) : (
+        <>
+          <label className="field">
+            {say.words(words.keepReason, { name: wearer.name })}
+            <input type="text" value={reason} maxLength={500} onChange={(event) => setReason(event.target.value)} />
+          </label>
+          <div className="verbs">
+            <button type="button" className="verb" onClick={keep}>
+              {words.keepDo}
+            </button>
+            <button type="button" className="verb verb-quiet" onClick={() => setReason(null)}>
+              {words.keepNot}
+            </button>
+          </div>
+        </>
+      )}
+      <p className="hint" role="status">
+        {kept && reason === null ? say.words(words.kept, { name: wearer.name }) : ''}
+      </p>
+    </div>
+  );
+};
