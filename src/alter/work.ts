@@ -111,6 +111,17 @@ export const redrawEdges = (work: Work, id: string, drawn: Drawn, led = true): W
   return withPiece(work, { piece, untrued: piece, puts, cuts: [] }, led);
 };
 
+/**
+ * The same as truing: what it moves is told as such, not as put in. `adjust` may set marks right on the piece drawn.
+ */
+export const trueEdges = (work: Work, id: string, drawn: Drawn, adjust: (piece: Piece) => Piece = same): Work => {
+  const { piece } = reshape(pieceNow(work, id), drawn);
+  const untrued = work.worked.get(id)?.untrued ?? pieceNow(work, id);
+  return withPiece(work, { piece: adjust(piece), untrued, puts: [], cuts: [] });
+};
+
+const same = (piece: Piece): Piece => piece;
+
 /** Changes how pieces are joined or measured, or which there are; pieces that are new are told of as put in whole. */
 export const restructure = (work: Work, change: (garment: Garment) => Garment): Work => ({
   ...work,
