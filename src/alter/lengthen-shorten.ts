@@ -241,6 +241,9 @@ export const lengthenShorten: Alteration = {
   },
   amount: 'amount',
   inAll: 1,
+  // Only places some piece of this garment can be cut at.
+  options: (garment, parameter) =>
+    parameter === 'where' ? places.filter((where) => heights(garment, where).length > 0) : [],
   needs: (garment) =>
     places.some((where) => heights(garment, where).length > 0)
       ? null

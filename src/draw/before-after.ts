@@ -13,10 +13,12 @@ import {
 import { dartsOf, edgeOf, type Garment, notchPlace, outlineOf, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
+import type { CutPlace } from './cut-places.ts';
 import { differingStretches } from './differing.ts';
 import { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 import { usualAspect } from './garment.ts';
 import {
+  circle,
   drawingOf,
   estimatedTextWidth,
   groupMark,
@@ -50,6 +52,8 @@ export interface BeforeAfterOptions {
   /** What was drawn last, so that a piece that did not change since is not drawn again. */
   readonly cache?: DrawingCache;
   readonly aspect?: number;
+  /** Where the pieces were cut, drawn on each with a ring round its hinge. None while an amount is dragged. */
+  readonly cuts?: readonly CutPlace[];
 }
 
 /**
@@ -152,7 +156,8 @@ const groupOf = (
   // The paper, the piece as bought on it, and over that what is cut and stitched now.
   const [paper, ...lines] = group.marks as [Mark, ...Mark[]];
   const name = nameMark(after, options);
-  const drawn = [paper, ...cache.original(before, () => originalMarks(before)), ...lines, ...red, name];
+  const cuts = cutMarks((options.cuts ?? []).filter((cut) => cut.piece === before.id));
+  const drawn = [paper, ...cache.original(before, () => originalMarks(before)), ...lines, ...red, ...cuts, name];
   if (amounts === 'none') return groupMark(after.id, after.name, drawn);
   const changes = cache.changes(before, after, () => pieceChanges(before, after));
   const said = changes.map((change) => sayChange(change, unit, locale)).join('; ');
@@ -164,6 +169,17 @@ const groupOf = (
   );
   const written = amounts === 'told' ? [] : changeLabels(after, changes, name, lines, options);
   return groupMark(after.id, label, [...drawn, ...written]);
+};
+
+/** Round a hinge, mm. */
+const hingeRadius = 4;
+
+const cutMarks = (cuts: readonly CutPlace[]): readonly PathMark[] => {
+  const hinges = cuts.flatMap(({ hinge }) => (hinge ? [circle(hinge, hingeRadius)] : []));
+  return [
+    ...(cuts.length > 0 ? [pathMark('marks', 'changed', ...cuts.map(({ path }) => path))] : []),
+    ...(hinges.length > 0 ? [pathMark('marks', 'mark', ...hinges)] : []),
+  ];
 };
 
 /** Red pencil over every stretch of seam line and dart that is not where it was. */

@@ -37,7 +37,11 @@ const drawn = (
   [name, parameter]: readonly [string, Parameter],
   range: Range,
 ): number | string | null => {
-  if (parameter.unit === 'choice') return oneOf(random, parameter.choices);
+  if (parameter.unit === 'choice') {
+    // Where an alteration says which of its choices this garment has, only those are asked.
+    const here = alteration.options?.(garment, name) ?? [];
+    return oneOf(random, here.length > 0 ? here : parameter.choices);
+  }
   if (parameter.unit === 'named') {
     const options = alteration.options?.(garment, name) ?? [];
     return options.length === 0 ? null : oneOf(random, options);

@@ -18,6 +18,8 @@ export interface AlterationWords {
   readonly about: string;
   /** What to look out for before or after, where there is something. */
   readonly caution?: string;
+  /** Where the construction comes from: a standard, a paper, or the practice it is reckoned from. */
+  readonly source?: string;
   /** The step as it is written on paper or read out. */
   readonly sentence?: (step: SpokenStep, say: SayAmount) => string;
   /** Names of its parameters and choices where they differ from the general ones. */
