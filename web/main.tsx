@@ -9,6 +9,7 @@ import './styles/standing.css';
 import './styles/pages.css';
 import './styles/make.css';
 import './styles/envelopes.css';
+import './styles/fitting.css';
 import './styles/layout.css';
 import './styles/print.css';
 

@@ -36,6 +36,7 @@ export * from './draw.ts';
 export * from './envelope.ts';
 export * from './fill.ts';
 export * from './fit.ts';
+export * from './fitting.ts';
 export * from './formats.ts';
 export * from './geometry.ts';
 export * from './house/index.ts';

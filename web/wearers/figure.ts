@@ -12,7 +12,7 @@ import {
 } from '../../src/geometry/index.ts';
 
 /** What the figure is drawn from, mm; y is down from the crown, x outward from the middle. */
-interface Figure {
+export interface Figure {
   readonly at: (id: MeasureId) => number;
   readonly crown: number;
   readonly chin: number;
@@ -43,7 +43,7 @@ const breadthShare = { bust: 0.315, waist: 0.32, hip: 0.345 } as const;
 const halfBreadth = (girth: number, flat: number): number =>
   girth / (Math.PI * (3 * (1 + flat) - Math.sqrt((3 + flat) * (1 + 3 * flat))));
 
-const figureOf = (measures: Measures): Figure => {
+export const figureOf = (measures: Measures): Figure => {
   const at = (id: MeasureId): number => {
     const mm = measures[id];
     if (mm === undefined) throw new Error(`the figure lacks ${id}`);
@@ -95,7 +95,7 @@ const figureOf = (measures: Measures): Figure => {
 const p = (x: number, y: number): Point => ({ x, y });
 
 /** The right side of the figure as seen, from the crown down the outside and up the inside of the leg. */
-const halfOutline = (f: Figure): readonly Path[] => {
+export const halfOutline = (f: Figure): readonly Path[] => {
   const head = halfBreadth(f.at('headGirth'), 1.22);
   const legIn = 14;
   const kneeBroad = f.at('kneeGirth') / Math.PI;

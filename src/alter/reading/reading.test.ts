@@ -1,9 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { housePattern } from '../../drafting/index.ts';
 import type { Garment } from '../../pattern/index.ts';
+import { fittingWords } from '../../words/index.ts';
 import { alterationCatalogue } from '../catalogue.ts';
 import type { Alteration } from '../types.ts';
-import { type FittingContext, readFitting, type Sign } from './index.ts';
+import {
+  directions,
+  type FittingContext,
+  fittingCauses,
+  halves,
+  postures,
+  readFitting,
+  type Sign,
+  signKinds,
+  zoneIds,
+} from './index.ts';
 
 const garmentOf = (id: string): Garment => {
   const garment = housePattern(id)?.pattern().sizes[2]?.garment;
@@ -230,5 +241,20 @@ describe('what cannot be', () => {
     expect(why({ garment: null })).toEqual({ why: 'no-pieces' });
     const bare = { ...blouse, pieces: blouse.pieces.filter(({ role }) => role === 'sleeve') };
     expect(why({ garment: bare })?.why).toBe('garment');
+  });
+});
+
+describe('the words of a fitting', () => {
+  it('name every place, sign, posture, half and cause, and nothing else', () => {
+    const { zones, kinds, directions: ways, postures: ofPostures, halves: ofHalves, causes: ofCauses } = fittingWords;
+    const keys = [zones, kinds, ways, ofPostures, ofHalves, ofCauses].map((list) => Object.keys(list).toSorted());
+    const ids = [zoneIds, signKinds, directions, postures, halves, fittingCauses.map(({ id }) => id)];
+    expect(keys).toEqual(ids.map((list) => [...list].toSorted()));
+  });
+  it('say how to look at every cause that is to be ruled out, and what to do where no alteration answers', () => {
+    for (const { id, alteration, ruleOut } of fittingCauses) {
+      for (const other of ruleOut ?? []) expect(fittingWords.causes[other]?.look, other).toBeDefined();
+      if (alteration === null) expect(fittingWords.causes[id]?.instead, id).toBeDefined();
+    }
   });
 });
