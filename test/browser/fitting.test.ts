@@ -95,7 +95,7 @@ describe.skipIf(chromiumPath === null)('reading a fitting', () => {
 
   it('looks at tight hips before a sway back, from behind, by the list and the keyboard', async () => {
     await fitting().getByLabel('Where', { exact: true }).selectOption('above-back-waist');
-    await fitting().getByRole('radio', { name: 'the back', exact: true }).isChecked();
+    await expect.poll(() => fitting().getByRole('radio', { name: 'the back', exact: true }).isChecked()).toBe(true);
     await fitting().getByRole('radio', { name: 'slack folds' }).press('Space');
     await fitting().getByRole('radio', { name: 'level, across the body' }).press('Space');
     await fitting().getByRole('button', { name: 'Mark it' }).press('Enter');

@@ -122,6 +122,12 @@ export const FittingPassage = () => {
     },
     [],
   );
+  const turn = (to: FittingView) => {
+    setView(to);
+    // What is in hand is always to be seen.
+    const there = zones.find((one) => fittingZones[one].views[0] === to);
+    if (there && fittingZones[zone].views[0] !== to) setWanted(there);
+  };
   useLayBody(round, number, { view, zone, look });
   const begin = (garment: Fitting['garment']) => {
     setChosen(null);
@@ -143,7 +149,7 @@ export const FittingPassage = () => {
             name="seen-from"
             value={view}
             options={fittingViews.map((value) => ({ value, label: words.views[value] }))}
-            onChange={setView}
+            onChange={turn}
           />
           <h3>{words.see}</h3>
           <MarkSign

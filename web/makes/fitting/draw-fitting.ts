@@ -9,7 +9,7 @@ import { profileOutline } from './profile.ts';
 import { strokesOf } from './strokes.ts';
 
 /** Radius of what can be pressed, mm on the body. */
-const pressed = 30;
+const pressed = 35;
 
 export interface FittingAsked {
   /** Whole measures of the wearer, mm; see completeMeasures. */

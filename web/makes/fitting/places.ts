@@ -25,8 +25,8 @@ const placeOf = (f: Figure, kind: Kind, zone: ZoneId): Point => {
   const depths = depthsOf(f);
   const places: Readonly<Record<ZoneId, Point>> = {
     'neck-front': p(0, f.nape + 72),
-    shoulder: p(neck.x + (shoulder.x - neck.x) * 0.3, neck.y + 26),
-    'shoulder-point': p(shoulder.x - 6, shoulder.y + 4),
+    shoulder: p(neck.x + (shoulder.x - neck.x) * 0.2, neck.y + 26),
+    'shoulder-point': p(shoulder.x + 4, shoulder.y + 6),
     'armhole-front': p(f.at('acrossFront') / 2 - 8, armhole + 8),
     bust: p(bust + 6, f.bust),
     'dart-point': p(half.bust - 22, f.bust + 66),
@@ -53,7 +53,7 @@ const placeOf = (f: Figure, kind: Kind, zone: ZoneId): Point => {
     'sleeve-hem': armAt(f, 0.96),
     hip: p(depths.hip[1] * 0.62, f.hip),
     'side-seam': p(depths.waist[0] * 0.5, (f.waist + f.hip) / 2 + 6),
-    'hem-side': p(0, hem),
+    'hem-side': p(kind === 'trousers' ? 0 : depths.hip[0] * 0.82, hem),
   };
   return places[zone];
 };

@@ -3,7 +3,7 @@ import { type Mark, pathMark } from '../../../src/draw/index.ts';
 import { add, line, type Path, type Point, rotate, smoothThrough } from '../../../src/geometry/index.ts';
 
 /** How far strokes reach from the middle of a place, mm. */
-const reach = 38;
+const reach = 44;
 /** How far apart lines of one sign lie, mm. */
 const apart = 15;
 
