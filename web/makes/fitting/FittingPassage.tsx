@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import {
   type FittingView,
   fittingViews,
@@ -129,6 +129,13 @@ export const FittingPassage = () => {
     if (there && fittingZones[zone].views[0] !== to) setWanted(there);
   };
   useLayBody(round, number, { view, zone, look });
+  const head = useRef<HTMLHeadingElement>(null);
+  const open = (id: string) => {
+    setChosen(id);
+    // The list of rounds lies below everything that a round holds.
+    head.current?.scrollIntoView({ block: 'center' });
+    head.current?.focus({ preventScroll: true });
+  };
   const begin = (garment: Fitting['garment']) => {
     setChosen(null);
     change((before) => beginRound(before, garment, today()), `begin round ${rounds.length + 1}`);
@@ -142,7 +149,9 @@ export const FittingPassage = () => {
       {rounds.length === 0 && <BeginRound verb={words.begin} about={words.none} onBegin={begin} />}
       {round && (
         <>
-          <h3>{titleOf(round, number - 1)}</h3>
+          <h3 ref={head} tabIndex={-1}>
+            {titleOf(round, number - 1)}
+          </h3>
           <Choice
             inline
             legend={words.view}
@@ -203,7 +212,7 @@ export const FittingPassage = () => {
                 {one.id === round.id ? (
                   <p>{words.working}</p>
                 ) : (
-                  <button type="button" className="verb" onClick={() => setChosen(one.id)}>
+                  <button type="button" className="verb" onClick={() => open(one.id)}>
                     {say.words(words.open, { number: place + 1 })}
                   </button>
                 )}
