@@ -30,12 +30,22 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
   const moving = useSettled(altered) !== altered;
   const id = inHand?.id;
   const amountName = inHand && alterationOf(inHand)?.amount;
+  /** Her hand moved the point last, and not a field. */
+  const byHand = useRef(false);
   const onMove = useCallback(
     (amount: number) => {
+      byHand.current = true;
       if (id && amountName) change((before) => setParam(before, id, amountName, amount), `${id} ${amountName}`);
     },
     [change, id, amountName],
   );
+  // A point cannot be drawn further than the piece bears: it stops at the most that holds.
+  const largest = altered.refusal?.step === id ? altered.refusal?.largest : undefined;
+  useEffect(() => {
+    if (!byHand.current || !largest || !id) return;
+    byHand.current = false;
+    change((before) => setParam(before, id, largest.parameter, largest.amount), `${id} ${largest.parameter}`);
+  }, [largest, id, change]);
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const steps = altered.outcomes.length;

@@ -49,6 +49,7 @@ export const gripOf = ({ step, before, placeOf, say, onMove }: GripAsked): Grip 
     at: { x: handle.at.x + place.x, y: handle.at.y + place.y },
     amount: typeof given === 'number' ? given : atStop(range, 0),
     said: sayAmount(step, alteration.amount, say),
+    figure: say.length(typeof given === 'number' ? given : 0, { purpose: 'amount', signed: true }),
     onMove,
   };
 };

@@ -1,6 +1,7 @@
 import { saySeam } from '../../src/draw/index.ts';
 import { outlineArea } from '../../src/geometry/index.ts';
 import { finishedGirths, type Garment, outlineOf, walkAll } from '../../src/pattern/index.ts';
+import { millimetresPer } from '../../src/units/index.ts';
 import { fitWords, webWords } from '../../src/words/index.ts';
 import type { Say } from '../app/settings.tsx';
 import { levelName } from '../parts/level-name.ts';
@@ -65,7 +66,13 @@ export const sayWhatFollows = (before: Garment, after: Garment, say: Say): reado
   const [made, gone] = [names(after, before), names(before, after)];
   if (made.length > 0) lines.push(say.words(words.pieceNew, { pieces: made.join(', ') }));
   if (gone.length > 0) lines.push(say.words(words.pieceLost, { pieces: gone.join(', ') }));
-  const area = Math.round((cutArea(after) - cutArea(before)) / 100);
-  if (area !== 0) lines.push(say.words(area > 0 ? words.areaMore : words.areaLess, { area: Math.abs(area) }));
+  const square = say.unit === 'cm' ? 10 : millimetresPer.in;
+  const area = Math.round((cutArea(after) - cutArea(before)) / (square * square));
+  if (area !== 0) {
+    const amountOf = say.words(say.unit === 'cm' ? words.squareCentimetres : words.squareInches, {
+      area: Math.abs(area),
+    });
+    lines.push(say.words(area > 0 ? words.areaMore : words.areaLess, { area: amountOf }));
+  }
   return lines;
 };

@@ -79,7 +79,7 @@ export const GripHandle = ({ grip, view }: { grip: Grip; view: View }) => {
         onKeyDown={key}
       />
       <p className="grip-said" aria-hidden="true" style={{ left: at.x, top: at.y }}>
-        {grip.said}
+        {grip.figure}
       </p>
     </>
   );

@@ -14,8 +14,9 @@ export interface Grip {
   readonly most: number;
   /** The amount is a whole number of these, mm. */
   readonly stop: number;
-  /** The amount in words, written beside it while it is held. */
+  /** The amount in words, as it is read out, and as a figure beside the point. */
   readonly said: string;
+  readonly figure: string;
   readonly onMove: (amount: number) => void;
 }
 
