@@ -3,7 +3,7 @@ import { type Garment, type Piece, pieceOf, type Seam, type SeamSide } from '../
 import { held } from './checks.ts';
 import type { Tape } from './tape.ts';
 import type { Held } from './types.ts';
-import type { Work } from './work.ts';
+import type { Work } from './work-type.ts';
 
 /** How far a notch lies from the start of the walk along its side, mm; null where the piece has no such notch. */
 const along = (tape: Tape, piece: Piece, side: SeamSide, id: string): number | null => {
@@ -38,6 +38,8 @@ const withNotch = (tape: Tape, garment: Garment, side: SeamSide, id: string, at:
  */
 export const meetNotches = (work: Work): Work => {
   let { garment } = work;
+  // A notch that meets three others, as that of a pocket's mouth does, is marked once and the others by it.
+  const marked = new Set<string>();
   const { before, tape, worked } = work;
   for (const seam of garment.seams) {
     if (!worked.has(seam.a.piece) && !worked.has(seam.b.piece)) continue;
@@ -45,10 +47,16 @@ export const meetNotches = (work: Work): Work => {
     if (!old) continue;
     for (const pair of seam.notches) {
       const now = apart(tape, garment, seam, pair);
-      if (now === null || Math.abs(now) <= tolerance.notch / 2) continue;
+      if (now === null) continue;
+      const [first, second] = [`${seam.a.piece}/${pair[0]}`, `${seam.b.piece}/${pair[1]}`];
+      const known = marked.has(first) === marked.has(second) ? null : marked.has(first) ? 'a' : 'b';
+      marked.add(first).add(second);
+      if (Math.abs(now) <= tolerance.notch / 2) continue;
       const was = apart(tape, before, old, pair);
       if (was === null || Math.abs(was) > tolerance.notch) continue;
-      const led = worked.get(seam.b.piece)?.led === true && worked.get(seam.a.piece)?.led !== true;
+      const led =
+        known === 'b' ||
+        (known === null && worked.get(seam.b.piece)?.led === true && worked.get(seam.a.piece)?.led !== true);
       const [side, id] = led ? [seam.a, pair[0]] : [seam.b, pair[1]];
       const at = along(tape, pieceOf(garment, side.piece), side, id) as number;
       garment = withNotch(tape, garment, side, id, at + (led ? -now : now));

@@ -39,8 +39,8 @@ const walkedLine = (piece: Piece, side: SeamSide): Path => {
   return side.reversed ? reversePath(path) : path;
 };
 
-/** The motion (with a turn-over where that fits better) that lays one line on another of the same length: start on start, and ends in one direction. */
-const layOn = (from: Path, to: Path): Transform => {
+/** The motion (with a turn-over where that fits better) that lays one line on another of the same length, start on start and ends in one direction; and how far the two then lie apart, mm. */
+const layOn = (from: Path, to: Path): { readonly onto: Transform; readonly off: number } => {
   const laid = (over: boolean): Transform => {
     const turned = over ? mirrorX() : null;
     const source = turned ? applyToPath(turned, from) : from;
@@ -52,13 +52,13 @@ const layOn = (from: Path, to: Path): Transform => {
   const off = (motion: Transform): number => {
     const line = applyToPath(motion, from);
     const whole = Math.min(pathLength(line), pathLength(to));
-    return [0.25, 0.5, 0.75].reduce(
-      (sum, share) => sum + distance(pathPointAtLength(line, whole * share), pathPointAtLength(to, whole * share)),
-      0,
-    );
+    const apart = (share: number): number =>
+      distance(pathPointAtLength(line, whole * share), pathPointAtLength(to, whole * share));
+    return Math.max(...[0.25, 0.5, 0.75].map(apart));
   };
   const [plain, over] = [laid(false), laid(true)];
-  return off(plain) <= off(over) + tolerance.walk ? plain : over;
+  const [first, second] = [off(plain), off(over)];
+  return first <= second + tolerance.walk ? { onto: plain, off: first } : { onto: over, off: second };
 };
 
 /** How far apart points of the outer line are taken, mm, and how near the new line keeps to them. */
@@ -139,8 +139,8 @@ const fittedBetween = (piece: Piece, lines: ReadonlyMap<string, Line>): Readonly
 /**
  * Traces a facing, a lining or the bag of a pocket again from the line it is sewn to: laid on the piece as it was before,
  * its edge takes the new line; of a facing or bag the edges that lay along the piece's own outline take that outline's new
- * line, and the edges beside keep their distance. Problem `alter.not-traced` where the two lines were no copies of
- * each other.
+ * line, and the edges beside keep their distance. Left alone
+ * where it is of another shape. Problem `alter.not-traced` where the two lines were not even as long.
  *
  * Source: facings are traced from the altered piece, as pattern-cutting manuals have it.
  */
@@ -155,7 +155,9 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   if (!single || Math.abs(pathLength(old) - pathLength(target)) > tolerance.kink) {
     return bad('alter.not-traced', { piece: piece.name, by: { mm: Math.abs(pathLength(old) - pathLength(target)) } });
   }
-  const onto = layOn(old, target);
+  const { onto, off } = layOn(old, target);
+  // As long, but of another shape: what it is a copy of is the other piece it is sewn to, as a pocket's bag is of the front.
+  if (off > tolerance.kink) return good(work);
   const turned = (path: Path): Path => (mate.reversed ? reversePath(path) : path);
   const edge = turned(applyToPath(onto, walkedLine(after, own)));
   const lines = new Map<string, Line>([[mate.edge, { path: edge, firm: true }]]);

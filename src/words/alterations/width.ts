@@ -1,11 +1,93 @@
 import type { FamilyWords } from './family.ts';
 
+const amount = (params: Readonly<Record<string, unknown>>): number => Number(params['amount'] ?? 0);
+
+const places: Readonly<Record<string, string>> = { waist: 'at the waist', hip: 'at the hip', hem: 'at the hem' };
+
 export const widthWords: FamilyWords = {
   alterations: {
     blend: {
       name: 'Run the sides into another size',
       about:
         'Draws the side seams from the starting size into another at waist or hip. For a waist or hip of another size than the shoulders.',
+    },
+    'run-sides': {
+      name: 'Side seams let out or taken in',
+      about:
+        'Moves the side seams out or in at waist, hip or hem, front and back alike, and runs them to nothing at the levels above and below. For a waist or hip of another size than the rest.',
+      caution: 'From the hip on everything that hangs below moves along.',
+      sentence: ({ params }, say) =>
+        `side seams ${amount(params) < 0 ? 'taken in' : 'let out'} ${places[String(params['where'])] ?? ''} by ${say(Math.abs(amount(params)))} on each edge, ${say(Math.abs(amount(params)), 4)} in all`,
+      more: 'Let out',
+      less: 'Take in',
+    },
+    'dart-intake': {
+      name: 'Dart deeper or shallower',
+      about:
+        'Makes a dart at the waist take in more or less, half on each side; its point stays. For a waist smaller or larger than the pattern’s for the same hips.',
+      sentence: ({ params }, say) =>
+        `dart ${amount(params) < 0 ? 'shallower' : 'deeper'} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} in all`,
+      more: 'Deeper',
+      less: 'Shallower',
+    },
+    flare: {
+      name: 'Flare added or taken out',
+      about:
+        'Spreads front and back from nothing at the waist to the amount at the hem, or folds it out. Front and back alike, so that the side seams hang at the same angle to the grain.',
+      caution: 'Long wide hems trail: keep them clear of flames, stairs and machines.',
+      sentence: ({ params }, say) =>
+        `flare ${amount(params) < 0 ? 'taken out' : 'added'}: ${say(Math.abs(amount(params)))} at the hem of each half of front and back, ${say(Math.abs(amount(params)), 4)} in all`,
+    },
+  },
+  choices: { waist: 'At the waist', hip: 'At the hip', hem: 'At the hem' },
+  holds: {
+    'underarm-stays': 'The underarm stays where it was, so the armhole is as before.',
+    'width-grows-here': 'Every piece changes by the amount at that level.',
+    'dart-point': 'The dart’s point stays where it was.',
+    'waist-stays': 'The waist edge keeps its length.',
+    'sides-alike': 'The side edges that meet lie at the same angle to the grain.',
+  },
+  follows: {
+    waistband: 'A waistband is made as much longer or shorter.',
+    pockets: 'Pockets in the side are traced again.',
+  },
+  held: {
+    'edge-shrinks': 'The edge is shorter by what the dart takes in',
+    'dart-point': 'The dart’s point stays',
+    'sides-alike': 'Sides at the same angle to the grain',
+  },
+  problems: {
+    'alter.no-side-seams': {
+      message: 'This garment has no side seams between a front and a back.',
+      remedy: 'Choose another alteration.',
+    },
+    'alter.no-side-there': {
+      message: 'No piece has a side seam at that level ({where}).',
+      remedy: 'Choose another level.',
+    },
+    'alter.no-shaping-dart': {
+      message: 'This garment has no dart at the waist that could take in more or less.',
+      remedy: 'Take the side seams in or let them out instead.',
+    },
+    'alter.dart-closed': {
+      message: 'The dart of {piece} takes in {intake} only, and would be closed.',
+      remedy: 'Choose a smaller amount.',
+    },
+    'alter.wide-dart': {
+      message: 'The dart of {piece} now takes in {intake}, which makes a sharp point.',
+      remedy: 'Share it between two darts.',
+    },
+    'alter.tucks-deeper': {
+      message: 'Fold the tucks of {piece} deeper by {by} altogether on each half.',
+      remedy: 'Mark it beside the tuck lines.',
+    },
+    'alter.tucks-shallower': {
+      message: 'Fold the tucks of {piece} less deep by {by} altogether on each half.',
+      remedy: 'Mark it beside the tuck lines.',
+    },
+    'alter.no-hanging-piece': {
+      message: 'This garment has no piece that hangs from the waist to a hem.',
+      remedy: 'Use this on skirts and dresses with a seam at the waist.',
     },
   },
 };
