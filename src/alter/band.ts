@@ -1,6 +1,7 @@
-import { type Point, scale, tolerance } from '../geometry/index.ts';
+import { dot, type Point, scale, tolerance } from '../geometry/index.ts';
 import {
   dartsOf,
+  edgeOf,
   type Piece,
   pieceOf,
   pointOnEdge,
@@ -42,6 +43,10 @@ const letOut = (work: Work, side: SeamSide, at: number, by: number): Work | null
   const across = reached(piece, { x: start.x + inside * inward.x, y: start.y + inside * inward.y }, inward);
   if (!across || across.end.edge === side.edge) return null;
   const whole = work.tape.edge(piece, across.end.edge);
+  // A fold must stay one straight line: parts slide along it, whatever the edge across from it does.
+  const onFold = edgeOf(piece, across.end.edge).finish === 'fold';
+  const fold = onFold ? tangentOnEdge(piece, across.end.edge, across.end.at) : tangent;
+  const along = dot(fold, tangent) < 0 ? scale(fold, -1) : fold;
   const least = Math.max(0, -by) / 2 + room;
   if (across.end.at * whole < least || (1 - across.end.at) * whole < least) return null;
   const made = cutAndMove(
@@ -50,7 +55,7 @@ const letOut = (work: Work, side: SeamSide, at: number, by: number): Work | null
     { nodes: {}, cuts: [{ id: 'let-out', from: { edge: side.edge, at }, to: across.end }] },
     {
       // What lies further along the edge slides on; walked inward it is on the left.
-      move: (pieces) => slide(pieces, partBeside(pieces, 'let-out', 'left'), scale(tangent, by)),
+      move: (pieces) => slide(pieces, partBeside(pieces, 'let-out', 'left'), scale(along, by)),
       led: false,
     },
   );

@@ -71,8 +71,9 @@ const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
   const before = work.before.pieces.find(({ id }) => id === own.piece);
   if (!before || work.worked.get(mate.piece)?.led === true) return good(work);
   const piece = pieceNow(work, mate.piece);
-  if (layerOf(piece) > 0 && seam.how === 'plain') {
-    const source = pieceNow(work, own.piece);
+  const source = pieceNow(work, own.piece);
+  const pleated = layerOf(piece) === 2 && layerOf(source) === 1;
+  if (layerOf(piece) > 0 && (seam.how === 'plain' || pleated)) {
     const follows = layerOf(source) < layerOf(piece) && edgeChanged(before, source, own.edge);
     return follows ? traceEdge(work, own, mate) : good(work);
   }
@@ -98,7 +99,9 @@ export const follow = (given: Work): Result<Work> => {
   const rounds = new Map<string, number>();
   const queue = [...work.worked.keys()];
   while (queue.length > 0) {
-    const id = queue.shift() as string;
+    // Bands last: a collar takes its length from the neck it is sewn to, before its under collar asks the same of it.
+    const first = queue.findIndex((one) => !bandRoles.has(pieceNow(work, one).role));
+    const [id] = queue.splice(Math.max(first, 0), 1) as [string];
     const round = (rounds.get(id) ?? 0) + 1;
     if (round > mostRounds) continue;
     rounds.set(id, round);

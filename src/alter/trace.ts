@@ -6,6 +6,7 @@ import {
   distance,
   dot,
   fitCubics,
+  joinPaths,
   mirrorX,
   nearestOnPath,
   type Path,
@@ -59,6 +60,37 @@ const layOn = (from: Path, to: Path): { readonly onto: Transform; readonly off: 
   const [plain, over] = [laid(false), laid(true)];
   const [first, second] = [off(plain), off(over)];
   return first <= second + tolerance.walk ? { onto: plain, off: first } : { onto: over, off: second };
+};
+
+/** How a line lies along another that is as long or, by a pleat at one of its ends, longer; and a new line with that pleat put to it again. */
+interface Copy {
+  readonly onto: Transform;
+  /** How far the two lie apart, mm. */
+  readonly off: number;
+  readonly extended: (line: Path) => Path;
+}
+
+const copyOf = (old: Path, target: Path): Copy | null => {
+  const [length, whole] = [pathLength(old), pathLength(target)];
+  if (Math.abs(length - whole) <= tolerance.kink) return { ...layOn(old, target), extended: (line) => line };
+  if (length > whole) return null;
+  for (const at of ['start', 'end'] as const) {
+    const [from, to] = at === 'start' ? [whole - length, whole] : [0, length];
+    const copied = subPath(target, from, to);
+    const { onto, off } = layOn(old, copied);
+    if (off > tolerance.kink) continue;
+    const rest = at === 'start' ? subPath(target, 0, from) : subPath(target, to, whole);
+    const [joint, meets] = at === 'start' ? [pathEnd(rest), pathStart] : [pathStart(rest), pathEnd];
+    return {
+      onto,
+      off,
+      extended: (line) => {
+        const moved = applyToPath(translation(subtract(meets(line), joint)), rest);
+        return at === 'start' ? joinPaths(moved, line) : joinPaths(line, moved);
+      },
+    };
+  }
+  return null;
 };
 
 /** How far apart points of the outer line are taken, mm, and how near the new line keeps to them. */
@@ -152,14 +184,15 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   const piece = whole ? pieceOf(work.before, mate.piece) : pieceNow(work, mate.piece);
   const [old, target] = [walkedLine(before, own), walkedLine(pieceOf(work.before, mate.piece), mate)];
   const single = runIndices(piece.runs, mate.edge).length === 1;
-  if (!single || Math.abs(pathLength(old) - pathLength(target)) > tolerance.kink) {
+  const found = single ? copyOf(old, target) : null;
+  if (!found) {
     return bad('alter.not-traced', { piece: piece.name, by: { mm: Math.abs(pathLength(old) - pathLength(target)) } });
   }
-  const { onto, off } = layOn(old, target);
+  const { onto, off } = found;
   // As long, but of another shape: what it is a copy of is the other piece it is sewn to, as a pocket's bag is of the front.
   if (off > tolerance.kink) return good(work);
   const turned = (path: Path): Path => (mate.reversed ? reversePath(path) : path);
-  const edge = turned(applyToPath(onto, walkedLine(after, own)));
+  const edge = turned(found.extended(applyToPath(onto, walkedLine(after, own))));
   const lines = new Map<string, Line>([[mate.edge, { path: edge, firm: true }]]);
   if (whole) {
     const soft: { readonly edge: string; readonly path: Path }[] = [];

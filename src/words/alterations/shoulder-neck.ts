@@ -1,5 +1,79 @@
 import type { FamilyWords } from './family.ts';
 
+type Params = Readonly<Record<string, unknown>>;
+
+const amountOf = (params: Params): number => Number(params['amount'] ?? 0);
+
+/** How much, said without its sign, and the word for its direction. */
+const told = (params: Params, say: (mm: number) => string, more: string, less: string): string =>
+  `${say(Math.abs(amountOf(params)))} ${amountOf(params) < 0 ? less : more}`;
+
+const where = (params: Params): string => (params['where'] === 'back' ? 'back' : 'front');
+
 export const shoulderNeckWords: FamilyWords = {
-  alterations: {},
+  alterations: {
+    'neckline-depth': {
+      name: 'Neckline lower or higher',
+      about:
+        'Draws the neckline of the front or the back lower at the centre, or higher; it stays where it is at the shoulder. Facings, bands and collars follow.',
+      caution:
+        'A neckline without an opening has to pass over the head, a child’s above all: measure it before making it higher.',
+      parameters: { amount: 'Lower by', where: 'Front or back' },
+      choices: { front: 'At the front', back: 'At the back' },
+      more: 'Lower',
+      less: 'Raise',
+      sentence: ({ params }, say) => `neckline: ${told(params, say, 'lower', 'higher')} at the centre ${where(params)}`,
+    },
+    'neckline-width': {
+      name: 'Neckline wider or narrower',
+      about:
+        'Moves the neckline out along the shoulder on front and back alike, or in towards the neck. Facings, bands and collars follow; the shoulder is shorter or longer by as much.',
+      caution:
+        'A neckline without an opening has to pass over the head, a child’s above all: measure it before making it narrower.',
+      parameters: { amount: 'Wider at each shoulder by' },
+      more: 'Widen',
+      less: 'Narrow',
+      sentence: ({ params }, say) => `neckline: ${told(params, (mm) => say(mm), 'wider', 'narrower')} at each shoulder`,
+    },
+  },
+  holds: {
+    'shoulder-shorter': 'The shoulder changes by the amount, on front and back alike.',
+  },
+  follows: {
+    collar: 'Collars, stands, bands and hoods are made as much longer or shorter.',
+    cap: 'The cap of the sleeve is fitted to the armhole again where its ease does not allow the difference.',
+    'lining-alike': 'The lining is altered alike.',
+  },
+  held: {
+    'shoulder-shorter': 'The shoulder changes by the amount',
+  },
+  changed: {
+    neckline: 'Length of the neckline on this piece',
+  },
+  problems: {
+    'alter.no-shoulder-seam': {
+      message: 'This garment has no seam over the shoulder from neck to armhole.',
+      remedy: 'A raglan sleeve takes the shoulder in its own dart or seam: alter it there.',
+    },
+    'alter.no-neckline': {
+      message: 'This garment has no neckline on front and back.',
+      remedy: 'Choose a pattern that reaches the neck.',
+    },
+    'alter.no-armhole': {
+      message: 'This garment has no armhole with a sleeve set into it.',
+      remedy: 'Choose a pattern with set-in sleeves.',
+    },
+    'alter.dart-in-edge': {
+      message: 'A dart opens in the line of {piece} that would be drawn anew.',
+      remedy: 'Move the dart to another edge first.',
+    },
+    'alter.edge-used-up': {
+      message: 'An edge of {piece} is not long enough to take {by} off.',
+      remedy: 'Choose a smaller amount.',
+    },
+    'alter.neck-too-flat': {
+      message: 'The neckline of {piece} would be nearly level with its shoulder.',
+      remedy: 'Raise it by less.',
+    },
+  },
 };
