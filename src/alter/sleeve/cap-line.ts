@@ -123,8 +123,9 @@ export const capKept = (work: Work, sleeve: Sleeve): Work => {
     return pathLength(left) + pathLength(right) - wanted;
   };
   // Below the chord the line would grow longer again: only the upper of two such crowns is a cap.
-  const crown = rootAbove(over, lowestCrown(over, ...crownWithin), crownWithin[1]);
-  if (crown === null) return work;
+  const lowest = lowestCrown(over, ...crownWithin);
+  // Where even the flattest cap is too long it is drawn all the same: its length is then found not to hold.
+  const crown = rootAbove(over, lowest, crownWithin[1]) ?? lowest;
   const { line } = raised(opened, axis, crown);
   const edges = splitAt(sleeve, opened.before, line);
   return edges ? withCap(work, sleeve, edges, pathPointAtLength(line, opened.gap[0])) : work;

@@ -1,4 +1,4 @@
-import { add, type Point, scale, subtract, turnBetween } from '../../geometry/index.ts';
+import { add, type Point, scale, subtract, tolerance, turnBetween } from '../../geometry/index.ts';
 import { levelWidth } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import { held, heldEdges } from '../checks.ts';
@@ -8,6 +8,7 @@ import { beginWork, cutAndMove, finishWork, pieceNow, type Work } from '../work.
 import { needsSleeve, type Sleeve, sleevesOf } from './anatomy.ts';
 import { capKept } from './cap-line.ts';
 import { headEaseChanges } from './head-ease.ts';
+import { keptHem } from './hem-line.ts';
 import { axisOf, type Pulled, pulledFor, quarterCuts } from './quarters.ts';
 
 /** The cap may not fall under this share of its height (trade): beyond it the sleeve no longer hangs. */
@@ -38,20 +39,28 @@ export const pullQuarters = (given: Work, sleeve: Sleeve, pulled: Pulled): Resul
       }
       return moved;
     },
-    truing: ({ edge }) => (sleeve.cap.includes(edge) ? 'none' : 'hinge'),
+    truing: () => 'none',
   });
-  return done.ok ? good(capKept(done.value, sleeve)) : done;
+  return done.ok ? good(keptHem(capKept(done.value, sleeve), sleeve)) : done;
 };
+
+/** Drawing cap and hem smoothly moves the level's ends on a short sleeve by a hair, mm. */
+const upperArmWithin = 3 * tolerance.holds;
 
 /** Width at the upper arm, grown by what was asked; a lining may carry no such level. */
 const heldWidth = (work: Work, { piece }: Sleeve, w: number): readonly Held[] =>
   piece.levels
     .filter(({ id }) => id === 'upper-arm')
     .map(({ id }) =>
-      held('width-grows', levelWidth(pieceNow(work, piece.id), id) - levelWidth(piece, id) - w, {
-        piece: piece.id,
-        level: id,
-      }),
+      held(
+        'width-grows',
+        levelWidth(pieceNow(work, piece.id), id) - levelWidth(piece, id) - w,
+        {
+          piece: piece.id,
+          level: id,
+        },
+        upperArmWithin,
+      ),
     );
 
 /**

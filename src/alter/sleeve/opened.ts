@@ -33,7 +33,8 @@ export const openAlong = (work: Work, sleeve: Sleeve, at: 'top' | 'wrist', amoun
           hinge,
           -half,
         ),
-      truing: ({ edge }) => (at === 'top' && sleeve.hem.includes(edge) ? 'hinge' : 'none'),
+      // Both edges are drawn anew by the alteration: the cap over its top, the hem from seam to seam.
+      truing: () => 'none',
     },
   );
 };

@@ -89,13 +89,18 @@ export const pulledFor = (sleeve: Sleeve, w: number, at: 'gained' | 'atCorners' 
   return found && Math.abs(found[at] - w) < 1e-6 * Math.max(1, Math.abs(w)) ? found : null;
 };
 
-/** The four cuts: from the middle line at the height of the corners up to the cap's top, down to the wrist, out to both corners. */
+/** The cuts to the corners rise a little towards them, by this share of the sleeve below: a cap that comes in flat is not cut into. */
+const belowCorners = 0.12;
+
+/** The four cuts: from the middle line near the height of the corners up to the cap's top, down to the wrist, out to both corners. */
 export const quarterCuts = (sleeve: Sleeve): CutPlan => {
   const axis = axisOf(sleeve);
   const [left, right] = sleeve.corners.map((corner) => dot(subtract(corner, sleeve.top), axis)) as [number, number];
+  const height = (left + right) / 2;
+  const whole = distance(sleeve.top, sleeve.wrist);
   const node = { node: 'centre' };
   return {
-    nodes: { centre: add(sleeve.top, scale(axis, (left + right) / 2)) },
+    nodes: { centre: add(sleeve.top, scale(axis, height + belowCorners * (whole - height))) },
     cuts: [
       { id: 'top', from: node, to: sleeve.topEnd },
       { id: 'wrist', from: node, to: sleeve.wristEnd },

@@ -6,6 +6,7 @@ import { beginWork, finishWork, pieceNow } from '../work.ts';
 import { sleevesOf } from './anatomy.ts';
 import { divided, openedCap, raised, sum, withCap } from './cap-line.ts';
 import { headEaseChanges } from './head-ease.ts';
+import { keptHem } from './hem-line.ts';
 import { gatheredBy, needsOneSleeve, openAlong } from './opened.ts';
 import { axisOf } from './quarters.ts';
 
@@ -26,7 +27,7 @@ export const sleeveHead: Alteration = {
   id: 'sleeve-head',
   version: 1,
   family: 'sleeve',
-  params: { amount: { unit: 'mm', min: 5, max: 160, usual: [20, 80] }, side: sideParameter },
+  params: { amount: { unit: 'mm', min: 5, max: 160, usual: [20, 60] }, side: sideParameter },
   amount: 'amount',
   inAll: 1,
   needs: needsOneSleeve,
@@ -49,7 +50,7 @@ export const sleeveHead: Alteration = {
       const edges = drawn && divided(sleeve, opened, drawn.line, drawn.crown);
       if (!opened || !drawn || !edges) return bad('alter.cut-not-clear', { piece: sleeve.piece.name });
       const top = pathPointAtLength(drawn.line, drawn.crown);
-      work = withCap(done.value, sleeve, edges, top);
+      work = keptHem(withCap(done.value, sleeve, edges, top), sleeve);
       const grown = new Map(
         sleeve.cap.map((edge, i) => [
           edge,

@@ -1,22 +1,13 @@
-import { endTangent, fairCurve, pathEnd, pathStart, startTangent } from '../../geometry/index.ts';
+import { pathStart } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { held, heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { beginWork, finishWork, lengthNow, pieceNow, trueEdges, type Work } from '../work.ts';
-import { type Sleeve, sleevesOf } from './anatomy.ts';
+import { beginWork, finishWork, lengthNow, pieceNow } from '../work.ts';
+import { sleevesOf } from './anatomy.ts';
 import { capKept } from './cap-line.ts';
+import { fairHem } from './hem-line.ts';
 import { gatheredBy, needsOneSleeve, openAlong } from './opened.ts';
-
-/** A hem opened in its middle, drawn as one fair curve from seam to seam that leaves both as it left them. */
-const fairHem = (work: Work, { piece, hem }: Sleeve): Work => {
-  const [edge, another] = hem;
-  const runs = edge === undefined ? [] : edgeRuns(pieceNow(work, piece.id), edge);
-  const [path, more] = runs;
-  if (edge === undefined || another !== undefined || !path || more) return work;
-  const curve = fairCurve(pathStart(path), startTangent(path), pathEnd(path), endTangent(path));
-  return trueEdges(work, piece.id, { [edge]: [[curve]] });
-};
 
 /**
  * A sleeve's hem wider (or narrower) by `amount`: cut down the middle from hem to cap and spread from nothing at the cap.

@@ -155,10 +155,12 @@ export const dartIntake: Alteration = {
         held('edge-shrinks', lengthNow(work, id, edge) - work.tape.edge(piece, edge) + amount, { piece: id, edge }),
       ],
       changes: [{ what: 'dart-intake', piece: id, by: after.intake - before.intake, now: after.intake }],
-      warnings:
-        after.intake > widestDart
+      warnings: [
+        ...warnings,
+        ...(after.intake > widestDart
           ? [bad('alter.wide-dart', { piece: piece.name, intake: { mm: after.intake } }).problem]
-          : [],
+          : []),
+      ],
     });
   },
 };

@@ -1,5 +1,6 @@
 import type { Alteration } from '../types.ts';
 import { dartIntake } from './dart-intake.ts';
+import { flare } from './flare.ts';
 import { sideSeamsAlteration } from './side-seams.ts';
 
-export const widthAlterations: readonly Alteration[] = [sideSeamsAlteration, dartIntake];
+export const widthAlterations: readonly Alteration[] = [sideSeamsAlteration, dartIntake, flare];

@@ -85,6 +85,10 @@ export const widthWords: FamilyWords = {
       message: 'Fold the tucks of {piece} less deep by {by} altogether on each half.',
       remedy: 'Mark it beside the tuck lines.',
     },
+    'alter.sides-hang-apart': {
+      message: 'The side edges of front and back now lie {degrees} degrees apart to the grain.',
+      remedy: 'Share the flare so that they differ by no more than 3, or the side seam will twist.',
+    },
     'alter.no-hanging-piece': {
       message: 'This garment has no piece that hangs from the waist to a hem.',
       remedy: 'Use this on skirts and dresses with a seam at the waist.',
