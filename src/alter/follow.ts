@@ -67,6 +67,56 @@ const meetings = (garment: Garment, id: string): readonly Meeting[] =>
     return seam.b.piece === id ? [{ seam, own: seam.b, mate: seam.a }] : [];
   });
 
+const facingOf: Partial<Record<Piece['role'], Piece['role']>> = {
+  front: 'front-facing',
+  back: 'back-facing',
+  yoke: 'back-facing',
+};
+
+/**
+ * Facings that copy an edge of a piece without being sewn to it, as where a collar is set between the two: told by their
+ * role and by an edge of the very shape, to which a band is sewn on both.
+ */
+const copiesOf = (garment: Garment, id: string): readonly { readonly own: SeamSide; readonly mate: SeamSide }[] => {
+  const piece = pieceOf(garment, id);
+  const facings = garment.pieces.filter(({ role }) => role === facingOf[piece.role]);
+  if (facings.length === 0) return [];
+  const banded = (one: Piece): readonly string[] =>
+    meetings(garment, one.id).flatMap(({ own, mate }) =>
+      bandRoles.has(pieceOf(garment, mate.piece).role) ? [own.edge] : [],
+    );
+  return facings.flatMap((facing) =>
+    banded(piece).flatMap((edge) => {
+      const shape = shapeOf(edgeRuns(piece, edge));
+      const copy = banded(facing).find((one) =>
+        shapeOf(edgeRuns(facing, one)).every((value, i) => Math.abs(value - (shape[i] as number)) <= tolerance.holds),
+      );
+      if (copy === undefined) return [];
+      return [
+        {
+          own: { piece: id, edge, reversed: false },
+          mate: { piece: facing.id, edge: copy, reversed: false },
+        },
+      ];
+    }),
+  );
+};
+
+const followCopies = (work: Work, id: string): Result<{ readonly work: Work; readonly traced: readonly string[] }> => {
+  let now = work;
+  const traced: string[] = [];
+  const before = work.before.pieces.find((piece) => piece.id === id);
+  if (!before || facingOf[before.role] === undefined) return good({ work, traced });
+  for (const { own, mate } of copiesOf(work.before, id)) {
+    if (now.worked.get(mate.piece)?.led === true || !edgeChanged(before, pieceNow(now, id), own.edge)) continue;
+    const done = traceEdge(now, own, mate);
+    if (!done.ok) return done;
+    if (done.value !== now) traced.push(mate.piece);
+    now = done.value;
+  }
+  return good({ work: now, traced });
+};
+
 const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
   const before = work.before.pieces.find(({ id }) => id === own.piece);
   if (!before || work.worked.get(mate.piece)?.led === true) return good(work);
@@ -105,6 +155,10 @@ export const follow = (given: Work): Result<Work> => {
     const round = (rounds.get(id) ?? 0) + 1;
     if (round > mostRounds) continue;
     rounds.set(id, round);
+    const copied = followCopies(work, id);
+    if (!copied.ok) return copied;
+    work = copied.value.work;
+    queue.push(...copied.value.traced);
     for (const meeting of meetings(work.garment, id)) {
       const done = followOne(work, meeting);
       if (!done.ok) return done;

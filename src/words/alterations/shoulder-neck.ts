@@ -19,7 +19,6 @@ export const shoulderNeckWords: FamilyWords = {
       caution:
         'A neckline without an opening has to pass over the head, a child’s above all: measure it before making it higher.',
       parameters: { amount: 'Lower by', where: 'Front or back' },
-      choices: { front: 'At the front', back: 'At the back' },
       more: 'Lower',
       less: 'Raise',
       sentence: ({ params }, say) => `neckline: ${told(params, say, 'lower', 'higher')} at the centre ${where(params)}`,
@@ -36,6 +35,7 @@ export const shoulderNeckWords: FamilyWords = {
       sentence: ({ params }, say) => `neckline: ${told(params, (mm) => say(mm), 'wider', 'narrower')} at each shoulder`,
     },
   },
+  choices: { front: 'At the front', back: 'At the back' },
   holds: {
     'shoulder-shorter': 'The shoulder changes by the amount, on front and back alike.',
   },
