@@ -21,7 +21,7 @@ import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, cutAndMove, finishWork, lengthNow, pieceNow, trueEdges, type Work } from '../work.ts';
-import { type Side, sidesOf } from './sides.ts';
+import { edgeBeside, type Side, sidesOf } from './sides.ts';
 
 /** A piece that hangs from a waist to an edge below, and where it can be slashed from one to the other. */
 interface Hanging {
@@ -42,24 +42,9 @@ const places = [0.5, 0.45, 0.55, 0.4, 0.6, 0.35, 0.65, 0.7, 0.3] as const;
 /** A slash keeps this far from a dart, mm. */
 const clearOfDart = 8;
 
-/** The edge that meets the side's upper (or lower) end towards the centre. */
-const edgeAt = (piece: Piece, side: Side, end: 'top' | 'bottom'): string | null => {
-  const corners = side.edges.flatMap((edge) =>
-    edgeRuns(piece, edge).flatMap((path) => [pathStart(path), pathEnd(path)]),
-  );
-  const corner = corners.reduce((a, b) => ((end === 'top' ? b.y < a.y : b.y > a.y) ? b : a));
-  const met = piece.edges.find(({ id }) => {
-    if (side.edges.includes(id)) return false;
-    return edgeRuns(piece, id).some((path) =>
-      [pathStart(path), pathEnd(path)].some((point) => distance(point, corner) <= tolerance.walk),
-    );
-  });
-  return met?.id ?? null;
-};
-
 const hangingOf = (side: Side): Hanging | null => {
   const { piece } = side;
-  const [top, below] = [edgeAt(piece, side, 'top'), edgeAt(piece, side, 'bottom')];
+  const [top, below] = [edgeBeside(side, 'top'), edgeBeside(side, 'bottom')];
   if (side.underarm || top === null || below === null || piece.role === 'waistband') return null;
   // Legs are widened in their own seams.
   if (piece.landmarks.some(({ id }) => id === 'crotch-point')) return null;

@@ -1,4 +1,4 @@
-import { nearestPlace, type Path, type Point, pathEnd, pathStart, tolerance } from '../../geometry/index.ts';
+import { distance, nearestPlace, type Path, type Point, pathEnd, pathStart, tolerance } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Garment, onFold, type Piece, pieceOf, type Seam } from '../../pattern/index.ts';
 
 /** One piece's side: the edges down it that are sewn to the other half of the body, from the top. */
@@ -149,4 +149,20 @@ export const sidesOf = (garment: Garment): readonly Side[] => {
     }
   }
   return [...edges].map(([id, own]) => sideOf(garment, pieceOf(garment, id), own));
+};
+
+/** The edge that meets the side's upper (or lower) end towards the centre. */
+export const edgeBeside = (side: Side, end: 'top' | 'bottom'): string | null => {
+  const { piece } = side;
+  const corners = side.edges.flatMap((edge) =>
+    edgeRuns(piece, edge).flatMap((path) => [pathStart(path), pathEnd(path)]),
+  );
+  const corner = corners.reduce((a, b) => ((end === 'top' ? b.y < a.y : b.y > a.y) ? b : a));
+  const met = piece.edges.find(({ id }) => {
+    if (side.edges.includes(id)) return false;
+    return edgeRuns(piece, id).some((path) =>
+      [pathStart(path), pathEnd(path)].some((point) => distance(point, corner) <= tolerance.walk),
+    );
+  });
+  return met?.id ?? null;
 };

@@ -30,6 +30,24 @@ export const widthWords: FamilyWords = {
       more: 'Deeper',
       less: 'Shallower',
     },
+    abdomen: {
+      name: 'Waist higher or lower at centre front',
+      about:
+        'Raises the waist of the front at the centre, to nothing at the side, so that it is long enough over the abdomen and the hem hangs level; or lowers it where the abdomen is hollow.',
+      sentence: ({ params }, say) =>
+        `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre front, to nothing at the side`,
+      more: 'Raise',
+      less: 'Lower',
+    },
+    seat: {
+      name: 'Waist higher or lower at centre back',
+      about:
+        'Raises the waist of the back at the centre, to nothing at the side, for a full seat; or lowers it for a flat one or a sway back.',
+      sentence: ({ params }, say) =>
+        `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre back, to nothing at the side`,
+      more: 'Raise',
+      less: 'Lower',
+    },
     flare: {
       name: 'Flare added or taken out',
       about:
@@ -45,6 +63,7 @@ export const widthWords: FamilyWords = {
     'width-grows-here': 'Every piece changes by the amount at that level.',
     'dart-point': 'The dart’s point stays where it was.',
     'waist-stays': 'The waist edge keeps its length.',
+    'side-stays': 'The side seams keep their lengths.',
     'sides-alike': 'The side edges that meet lie at the same angle to the grain.',
   },
   follows: {
@@ -88,6 +107,10 @@ export const widthWords: FamilyWords = {
     'alter.sides-hang-apart': {
       message: 'The side edges of front and back now lie {degrees} degrees apart to the grain.',
       remedy: 'Share the flare so that they differ by no more than 3, or the side seam will twist.',
+    },
+    'alter.no-waist-edge': {
+      message: 'This garment has no {role} that hangs from the waist.',
+      remedy: 'Use this on skirts and trousers.',
     },
     'alter.no-hanging-piece': {
       message: 'This garment has no piece that hangs from the waist to a hem.',
