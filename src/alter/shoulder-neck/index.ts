@@ -1,5 +1,12 @@
 import type { Alteration } from '../types.ts';
+import { armholeDepth } from './armhole-depth.ts';
 import { necklineDepth } from './neckline-depth.ts';
 import { necklineWidth } from './neckline-width.ts';
+import { shoulderWidth } from './shoulder-width.ts';
 
-export const shoulderNeckAlterations: readonly Alteration[] = [necklineDepth, necklineWidth];
+export const shoulderNeckAlterations: readonly Alteration[] = [
+  shoulderWidth,
+  necklineDepth,
+  necklineWidth,
+  armholeDepth,
+];

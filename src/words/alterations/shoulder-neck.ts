@@ -12,6 +12,25 @@ const where = (params: Params): string => (params['where'] === 'back' ? 'back' :
 
 export const shoulderNeckWords: FamilyWords = {
   alterations: {
+    'shoulder-width': {
+      name: 'Shoulders broader or narrower',
+      about:
+        'Makes each shoulder longer or shorter at the armhole, on front, back and yoke; neckline and side seam stay. For shoulders broader or narrower than the pattern’s.',
+      parameters: { amount: 'Each shoulder wider by' },
+      more: 'Widen',
+      less: 'Narrow',
+      sentence: ({ params }, say) => `shoulders: each ${told(params, say, 'wider', 'narrower')}`,
+    },
+    'armhole-depth': {
+      name: 'Armhole deeper or higher',
+      about:
+        'Lowers or raises the underarm along the side seam on front and back; the cap of the sleeve is fitted to it. For an armhole that cuts in under the arm, or one that gapes there.',
+      caution: 'A deeper armhole binds when the arm is lifted: lower it only as far as it cuts in.',
+      parameters: { amount: 'Deeper by' },
+      more: 'Lower',
+      less: 'Raise',
+      sentence: ({ params }, say) => `armhole: ${told(params, say, 'deeper', 'higher')} at the underarm`,
+    },
     'neckline-depth': {
       name: 'Neckline lower or higher',
       about:
@@ -37,6 +56,7 @@ export const shoulderNeckWords: FamilyWords = {
   },
   choices: { front: 'At the front', back: 'At the back' },
   holds: {
+    'shoulder-grows': 'Each shoulder changes by the amount, on front and back alike.',
     'shoulder-shorter': 'The shoulder changes by the amount, on front and back alike.',
   },
   follows: {
@@ -45,9 +65,12 @@ export const shoulderNeckWords: FamilyWords = {
     'lining-alike': 'The lining is altered alike.',
   },
   held: {
+    'shoulder-grows': 'The shoulder changes by the amount',
     'shoulder-shorter': 'The shoulder changes by the amount',
   },
   changed: {
+    armhole: 'Length of the armhole on this piece',
+    'head-ease': 'Sleeve-head ease',
     neckline: 'Length of the neckline on this piece',
   },
   problems: {

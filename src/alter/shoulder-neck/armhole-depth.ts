@@ -1,0 +1,80 @@
+import { add, pathLength, scale, subtract } from '../../geometry/index.ts';
+import { good, type Result } from '../../units/index.ts';
+import { follow } from '../follow.ts';
+import type { Drawn } from '../reshape.ts';
+import { type Alteration, sideParameter } from '../types.ts';
+import { easedField, warped } from '../warp.ts';
+import { beginWork, finishWork, redrawEdges } from '../work.ts';
+import { armholeChanges, headEase } from './account.ts';
+import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
+import { type Armhole, armholesOf, endPoint, isLining, needsArmhole } from './upper.ts';
+
+/** How much of an armhole, from the underarm up, is drawn anew when the underarm moves. */
+const lowerShare = 0.6;
+
+/** The underarm moved down the side seam, the armhole running out to it. */
+const lowered = ({ piece, edges, reversed, foot }: Armhole, by: number): Result<Drawn> => {
+  const line = lineOf(piece, edges, reversed);
+  if (!line.ok) return line;
+  const side = slidEnd(piece, foot.edge, foot.end, -by);
+  if (!side.ok) return side;
+  const moved = subtract(endOf(side.value, foot.end), endPoint(piece, foot));
+  const length = pathLength(line.value);
+  const field = easedField(length * (1 - lowerShare), length, { by: { x: 0, y: 0 } }, { by: moved });
+  return good({ ...drawnAlong(piece, edges, reversed, warped(line.value, field)), [foot.edge]: side.value });
+};
+
+/** The direction in which a side seam leaves the underarm. */
+const downSide = ({ piece, foot }: Armhole) => {
+  const far = endPoint(piece, { edge: foot.edge, end: foot.end === 'start' ? 'end' : 'start' });
+  const from = endPoint(piece, foot);
+  const along = subtract(far, from);
+  return scale(along, 1 / Math.hypot(along.x, along.y));
+};
+
+/**
+ * An armhole deeper by `amount` (negative: higher), on front and back alike.
+ *
+ *      \\            the underarm slides down the side seam, the armhole
+ *       |            runs out to it from above the notch as it did
+ *       \\
+ *        `-.__*     old underarm
+ *         `-._|
+ *             *     new
+ *
+ * The side seam is shorter by as much; the cap of the sleeve is fitted to the longer armhole. Problems:
+ * `alter.edge-used-up` where a dart or the waist is nearer. Source: armhole depth in pattern-cutting manuals.
+ */
+export const armholeDepth: Alteration = {
+  id: 'armhole-depth',
+  version: 1,
+  family: 'shoulder-neck',
+  params: { amount: { unit: 'mm', min: -25, max: 60, usual: [5, 20] }, side: sideParameter },
+  amount: 'amount',
+  inAll: 1,
+  needs: needsArmhole,
+  handle: (garment, params) => {
+    const armhole = armholesOf(garment).find(({ piece, underarm }) => underarm && !isLining(piece));
+    if (!armhole) return null;
+    const along = downSide(armhole);
+    const at = add(endPoint(armhole.piece, armhole.foot), scale(along, Number(params['amount'] ?? 0)));
+    return { piece: armhole.piece.id, at, perMillimetre: along };
+  },
+  reverse: (params) => ({ alteration: 'armhole-depth', params: { ...params, amount: -Number(params['amount']) } }),
+  holds: ['shoulder', 'seam-walks'],
+  follows: ['cap', 'lining-alike'],
+  apply: (garment, params) => {
+    let work = beginWork(garment);
+    const armholes = armholesOf(garment).filter(({ underarm }) => underarm);
+    for (const armhole of armholes) {
+      const drawn = lowered(armhole, Number(params['amount']));
+      if (!drawn.ok) return drawn;
+      work = redrawEdges(work, armhole.piece.id, drawn.value);
+    }
+    const followed = follow(work);
+    if (!followed.ok) return followed;
+    return finishWork(followed.value, {
+      changes: [...armholeChanges(followed.value, armholes), ...headEase(followed.value)],
+    });
+  },
+};
