@@ -1,4 +1,5 @@
 import {
+  endTangent,
   joinPaths,
   type Path,
   type Point,
@@ -6,14 +7,18 @@ import {
   pathLength,
   pathStart,
   samePoint,
+  scale,
   splitPathAtLengths,
+  startTangent,
   tolerance,
+  turnBetween,
 } from '../geometry/index.ts';
 import { edgeRuns, type Garment, type Piece, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
 import { good, type Result } from '../units/index.ts';
+import { crossingsAt } from './across.ts';
 import { newton } from './newton.ts';
 import { reshape } from './reshape.ts';
-import { easedField, warped } from './warp.ts';
+import { easedField, turningRate, warped } from './warp.ts';
 import { pieceNow, type Work, withPiece } from './work.ts';
 
 const bodyRoles: ReadonlySet<Piece['role']> = new Set(['front', 'back', 'side-front', 'side-back', 'yoke']);
@@ -26,6 +31,8 @@ interface Cap {
   readonly after: string;
   /** Whether the edges beside are sewn to one another, as the two sides of a sleeve of one piece are. */
   readonly onePiece: boolean;
+  /** Whether the sleeve ends in a hem of its own, sewn to nothing. */
+  readonly hemmed: boolean;
 }
 
 const matesOf = (garment: Garment, piece: string, edge: string): readonly SeamSide[] =>
@@ -53,7 +60,8 @@ const capOf = (garment: Garment, piece: Piece): Cap | null => {
   const joined = [before, after].every((edge) =>
     matesOf(garment, piece.id, edge).some((mate) => sleeveRoles.has(pieceOf(garment, mate.piece).role)),
   );
-  return joined ? { edges, before, after, onePiece } : null;
+  const hemmed = turned.slice(count + 1, -1).every((edge) => matesOf(garment, piece.id, edge).length === 0);
+  return joined ? { edges, before, after, onePiece, hemmed } : null;
 };
 
 /** How long an edge of the cap has to be: as much longer than its armhole as it was, within the ease of their seam. */
@@ -74,19 +82,36 @@ const wantedLength = (work: Work, piece: Piece, edge: string): number => {
 
 const nothing: Point = { x: 0, y: 0 };
 
-/** A line whose start is moved, the rest following evenly less over so much of its length; at rest at its start, so that it sets out as it did. */
-const startMoved = (path: Path, by: Point, share: number): Path =>
-  warped(path, easedField(0, share * pathLength(path), { by }, { by: nothing }));
+/** A line whose start is moved and turned, the rest following evenly less over so much of its length. */
+const startMoved = (path: Path, by: Point, share: number, turn = 0): Path =>
+  warped(
+    path,
+    easedField(0, share * pathLength(path), { by, rate: turningRate(startTangent(path), turn) }, { by: nothing }),
+  );
 
-const endMoved = (path: Path, by: Point, share: number): Path => {
+const endMoved = (path: Path, by: Point, share: number, turn = 0): Path => {
   const length = pathLength(path);
-  return warped(path, easedField(length * (1 - share), length, { by: nothing }, { by }));
+  const rate = turningRate(endTangent(path), turn);
+  return warped(path, easedField(length * (1 - share), length, { by: nothing }, { by, rate }));
+};
+
+/**
+ * An underarm seam whose upper end is moved. A long one goes back into its old line halfway; a short one goes out whole with
+ * its hem, which is wider by as much, or runs evenly to a hem that is sewn to a band.
+ */
+const seamTo = (path: Path, by: Point, end: 'start' | 'end', hemmed: boolean): Path => {
+  const length = pathLength(path);
+  if (length >= shortSeam) return end === 'end' ? endMoved(path, by, seamShare) : startMoved(path, by, seamShare);
+  const below: Point = hemmed ? { x: by.x, y: 0 } : nothing;
+  const rate = hemmed ? nothing : scale(by, (end === 'end' ? 1 : -1) / length);
+  const [start, last] = end === 'end' ? [below, by] : [by, below];
+  return warped(path, easedField(0, length, { by: start, rate }, { by: last, rate }));
 };
 
 /** How much of the cap's flank follows a corner or the crown that moves. */
 const flankShare = 0.85;
 
-/** How much of an underarm seam follows its corner: above the elbow; all of it on a short sleeve. */
+/** How much of an underarm seam follows its corner: above the elbow; all of it where the sleeve is no longer than this, mm. */
 const seamShare = 0.5;
 const shortSeam = 160;
 
@@ -98,18 +123,22 @@ const cornersMoved = (piece: Piece, cap: Cap, paths: readonly Path[], wanted: re
   ];
   if (left.length !== 1 || right.length !== 1) return null;
   const [seamLeft, seamRight] = [left[0] as Path, right[0] as Path];
-  const shareOf = (path: Path): number => (pathLength(path) < shortSeam ? 1 : seamShare);
   const [first, last] = [paths[0] as Path, paths.at(-1) as Path];
   // The cap runs over the crown from left to right as it lies: out is away from the other corner.
   const out = Math.sign(pathEnd(last).x - pathStart(first).x) || 1;
   const drawn = ([p, q, tilt]: readonly number[]) => {
     const byLeft: Point = { x: -out * (p as number), y: (p as number) + (tilt as number) / 2 };
     const byRight: Point = { x: out * (q as number), y: (q as number) - (tilt as number) / 2 };
+    const leftNow = seamTo(seamLeft, byLeft, 'end', cap.hemmed);
+    const rightNow = seamTo(seamRight, byRight, 'start', cap.hemmed);
+    // The corner keeps its angle, so that the cap still runs smoothly across the underarm seam.
+    const turnLeft = turnBetween(endTangent(seamLeft), endTangent(leftNow));
+    const turnRight = turnBetween(startTangent(seamRight), startTangent(rightNow));
     return {
-      first: startMoved(first, byLeft, flankShare),
-      last: endMoved(last, byRight, flankShare),
-      seamLeft: endMoved(seamLeft, byLeft, shareOf(seamLeft)),
-      seamRight: startMoved(seamRight, byRight, shareOf(seamRight)),
+      first: startMoved(first, byLeft, flankShare, turnLeft),
+      last: endMoved(last, byRight, flankShare, turnRight),
+      seamLeft: leftNow,
+      seamRight: rightNow,
     };
   };
   const found = newton(
@@ -182,6 +211,37 @@ const cornersKept = (before: Piece, after: Piece, pairs: readonly (readonly [Poi
   };
 };
 
+/** A sleeve with its level of the upper arm moved down so many mm, from edge to edge as it was. */
+const levelDropped = (piece: Piece, by: number): Piece => ({
+  ...piece,
+  levels: piece.levels.map((level) => {
+    if (level.id !== 'upper-arm') return level;
+    const y = (level.from.y + level.to.y) / 2 + by;
+    const found = crossingsAt(piece, y);
+    const near = (x: number): number =>
+      found.reduce((best, one) => (Math.abs(one.x - x) < Math.abs(best - x) ? one.x : best), Infinity);
+    const [from, to] = [near(level.from.x), near(level.to.x)];
+    return Number.isFinite(from) && from !== to ? { ...level, from: { x: from, y }, to: { x: to, y } } : level;
+  }),
+});
+
+/** Where the underarm of an under sleeve moves, the level of the upper arm goes with it on both parts of the sleeve. */
+const levelsWithUnderarm = (work: Work, id: string, by: number): Work => {
+  const sewn = new Set([
+    id,
+    ...pieceOf(work.garment, id).edges.flatMap((edge) => matesOf(work.garment, id, edge.id).map(({ piece }) => piece)),
+  ]);
+  return {
+    ...work,
+    garment: {
+      ...work.garment,
+      pieces: work.garment.pieces.map((piece) =>
+        sewn.has(piece.id) && sleeveRoles.has(piece.role) ? levelDropped(piece, by) : piece,
+      ),
+    },
+  };
+};
+
 /**
  * Fits a sleeve's cap to an armhole that no longer lies within the ease of their seam, all of it at once, with the ease
  * it had. Of a sleeve of one piece both underarm corners move, as far out as down (or in as up), the cap running out to them
@@ -214,5 +274,8 @@ export const fitCap = (work: Work, _seam: Seam, _armhole: SeamSide, { piece: id 
     [corner(piece, cap.after, 'start'), corner(shaped, cap.after, 'start')],
   ] as const;
   const fitted = cornersKept(piece, shaped, pairs);
-  return good(withPiece(work, { piece: fitted, untrued: fitted, puts, cuts: [] }, false));
+  const done = withPiece(work, { piece: fitted, untrued: fitted, puts, cuts: [] }, false);
+  if (piece.role !== 'under-sleeve') return good(done);
+  const down = corner(shaped, cap.edges[0] as string, 'end').y - corner(piece, cap.edges[0] as string, 'end').y;
+  return good(levelsWithUnderarm(done, id, down));
 };

@@ -7,6 +7,7 @@ import {
   pathEnd,
   pathLength,
   pathStart,
+  rotate,
   scale,
   segmentLengths,
   segmentTangentAt,
@@ -52,6 +53,9 @@ export const easedField = (
     return { by, rate };
   };
 };
+
+/** What a line's rate has to be at a place where its direction is to turn by so many radians (positive clockwise as seen). */
+export const turningRate = (tangent: Point, turn: number): Point => subtract(rotate(tangent, turn), tangent);
 
 /** A swell between two places of a line, so many mm in its middle, at rest at both ends. */
 export const swellField =

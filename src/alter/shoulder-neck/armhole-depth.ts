@@ -1,9 +1,20 @@
-import { add, pathLength, scale, subtract } from '../../geometry/index.ts';
+import {
+  add,
+  endTangent,
+  type Path,
+  type Point,
+  pathLength,
+  scale,
+  startTangent,
+  subtract,
+  turnBetween,
+} from '../../geometry/index.ts';
+import { edgeLength, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
 import { follow } from '../follow.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { easedField, warped } from '../warp.ts';
+import { easedField, turningRate, warped } from '../warp.ts';
 import { beginWork, finishWork, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
@@ -11,6 +22,17 @@ import { type Armhole, armholesOf, endPoint, isLining, needsArmhole } from './up
 
 /** How much of an armhole, from the underarm up, is drawn anew when the underarm moves. */
 const lowerShare = 0.6;
+
+/** Where the lower part of the armhole is an edge of its own, sewn to the under sleeve, only that is drawn anew: the sleeve's upper part then stays. */
+const leastUnder = 60;
+
+const lowerReach = (piece: Piece, edges: readonly string[], length: number): number => {
+  const under = edges.length > 1 ? edgeLength(piece, edges.at(-1) as string) : 0;
+  return under >= leastUnder ? under : length * lowerShare;
+};
+
+const tangentAt = (runs: readonly Path[], end: 'start' | 'end'): Point =>
+  end === 'end' ? endTangent(runs.at(-1) as Path) : startTangent(runs[0] as Path);
 
 /** The underarm moved down the side seam, the armhole running out to it. */
 const lowered = ({ piece, edges, reversed, foot }: Armhole, by: number): Result<Drawn> => {
@@ -20,7 +42,11 @@ const lowered = ({ piece, edges, reversed, foot }: Armhole, by: number): Result<
   if (!side.ok) return side;
   const moved = subtract(endOf(side.value, foot.end), endPoint(piece, foot));
   const length = pathLength(line.value);
-  const field = easedField(length * (1 - lowerShare), length, { by: { x: 0, y: 0 } }, { by: moved });
+  // The armhole keeps its angle to the side seam, so that it runs smoothly from front to back.
+  const turn = turnBetween(tangentAt(edgeRuns(piece, foot.edge), foot.end), tangentAt(side.value, foot.end));
+  const rate = turningRate(endTangent(line.value), turn);
+  const from = length - lowerReach(piece, edges, length);
+  const field = easedField(from, length, { by: { x: 0, y: 0 } }, { by: moved, rate });
   return good({ ...drawnAlong(piece, edges, reversed, warped(line.value, field)), [foot.edge]: side.value });
 };
 
