@@ -73,7 +73,11 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
       (best, one) => (best === null || one.at < best.at ? one : best),
       null,
     );
-    if (next === null) throw new Error(`A level of ${piece.id} does not reach its edge`);
+    if (next === null) {
+      const joint = throughJoint(piece, from, heading);
+      if (joint !== null) return travelled + joint;
+      throw new Error(`A level of ${piece.id} does not reach its edge`);
+    }
     travelled += next.at;
     if (next.leg === null) return travelled;
     const turn = closing(next.leg.dart, next.leg.which);
@@ -82,6 +86,20 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
     left = next.leg.dart;
   }
   throw new Error(`A level of ${piece.id} crosses a dart twice`);
+};
+
+/**
+ * How far on the line passes exactly through a joint of the outline, mm; null where it passes through none. Each of the two
+ * segments that meet there may, by rounding, end a hair before the line.
+ */
+const throughJoint = (piece: Piece, from: Point, heading: Point): number | null => {
+  const size = length(heading);
+  const found = piece.runs
+    .flatMap(({ path }) => path.map(({ to }) => subtract(to, from)))
+    .filter((to) => Math.abs(cross(heading, to)) <= tolerance.walk * size)
+    .map((to) => (to.x * heading.x + to.y * heading.y) / size)
+    .filter((along) => along > tolerance.walk);
+  return found.length > 0 ? Math.min(...found) : null;
 };
 
 const stopsAt = (level: Level, end: 'from' | 'to'): boolean => level.stops === end || level.stops === 'both';

@@ -7,8 +7,10 @@ import {
   pathPointAtLength,
   pathStart,
   pathTangentAtLength,
+  segmentLengths,
   smoothThrough,
   splitPathAtLength,
+  tolerance,
 } from '../../geometry/index.ts';
 
 /** How far out a side is moved at a height, mm. */
@@ -62,7 +64,14 @@ const alongTo = (path: Path, y: number): number => {
     if (pathPointAtLength(path, middle).y < y === down) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  const found = (low + high) / 2;
+  // A level mostly lies at a joint of the line: divided a hair beside it, it would leave a stretch of no length.
+  let passed = 0;
+  for (const mm of segmentLengths(path)) {
+    if (Math.abs(passed - found) <= tolerance.walk) return passed;
+    passed += mm;
+  }
+  return found;
 };
 
 const moved = (path: Path, knots: readonly Knot[], outward: number): Path => {

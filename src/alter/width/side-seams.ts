@@ -4,10 +4,10 @@ import { bad, type Problem, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { type Alteration, type Applied, type Held, sideParameter } from '../types.ts';
+import { walkSeams } from '../walk-seams.ts';
 import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work.ts';
 import { type Knot, shiftedPath } from './shift.ts';
 import { type Side, sidesOf } from './sides.ts';
-import { walkSides } from './walk-sides.ts';
 
 const places = ['waist', 'hip', 'hem'] as const;
 type Where = (typeof places)[number];
@@ -136,7 +136,7 @@ export const sideSeamsAlteration: Alteration = {
     if (found.length === 0) return bad('alter.no-side-there', { where });
     let work = beginWork(garment);
     for (const { side, knots } of found) work = moveSide(work, side, knots);
-    work = walkSides(work);
+    work = walkSeams(work);
     const followed = follow(work);
     if (!followed.ok) return followed;
     return finishWork(followed.value, {
