@@ -25,7 +25,7 @@ const bodyRoles: ReadonlySet<Piece['role']> = new Set(['front', 'back', 'side-fr
 const sleeveRoles: ReadonlySet<Piece['role']> = new Set(['sleeve', 'under-sleeve']);
 
 /** A cap from its start to its end in outline order, and the edges beside it. */
-interface Cap {
+export interface Cap {
   readonly edges: readonly string[];
   readonly before: string;
   readonly after: string;
@@ -41,7 +41,8 @@ const matesOf = (garment: Garment, piece: string, edge: string): readonly SeamSi
     ...(b.piece === piece && b.edge === edge ? [a] : []),
   ]);
 
-const capOf = (garment: Garment, piece: Piece): Cap | null => {
+/** The cap of a set-in sleeve, or of one part of it; null where what is sewn to the body is no one line of several edges, as on a raglan. */
+export const capOf = (garment: Garment, piece: Piece): Cap | null => {
   const ids = piece.runs.flatMap((run) => (run.kind === 'edge' ? [run.edge] : []));
   const order = ids.filter((id, i) => ids.indexOf(id) === i);
   const sewn = order.map((edge) =>

@@ -117,6 +117,24 @@ const followCopies = (work: Work, id: string): Result<{ readonly work: Work; rea
   return good({ work: now, traced });
 };
 
+/**
+ * The facings of a piece traced from it again, whichever of its lines changed: `follow` does so only where the very
+ * line they are sewn to did.
+ */
+export const traceFacings = (given: Work, id: string): Result<Work> => {
+  let work = given;
+  const piece = pieceNow(given, id);
+  const sewn = meetings(given.garment, id).filter(
+    ({ seam, mate }) => seam.how === 'plain' && pieceNow(given, mate.piece).role === facingOf[piece.role],
+  );
+  for (const { own, mate } of [...sewn, ...copiesOf(given.before, id)]) {
+    const done = traceEdge(work, own, mate);
+    if (!done.ok) return done;
+    work = done.value;
+  }
+  return good(work);
+};
+
 const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
   const before = work.before.pieces.find(({ id }) => id === own.piece);
   if (!before || work.worked.get(mate.piece)?.led === true) return good(work);

@@ -2,10 +2,12 @@ import type { Alteration } from '../types.ts';
 import { armholeDepth } from './armhole-depth.ts';
 import { necklineDepth } from './neckline-depth.ts';
 import { necklineWidth } from './neckline-width.ts';
+import { shoulderSlope } from './shoulder-slope.ts';
 import { shoulderWidth } from './shoulder-width.ts';
 
 export const shoulderNeckAlterations: readonly Alteration[] = [
   shoulderWidth,
+  shoulderSlope,
   necklineDepth,
   necklineWidth,
   armholeDepth,

@@ -7,30 +7,12 @@ import { type Alteration, sideParameter } from '../types.ts';
 import { easedField, type Field, warped } from '../warp.ts';
 import { beginWork, finishWork, lengthNow, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
+import { upperReach } from './armhole-line.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
 import { type Armhole, armholesOf, chainsOf, endPoint, isLining, needsShoulder, other, type Panel } from './upper.ts';
 
-/** Where an armhole is no longer drawn anew, as a share of it from the shoulder down, where it has no notch. */
-const upperShare = 0.6;
-
-/** How far down an armhole is drawn anew, mm: to its notch. */
-export const upperReach = (
-  { piece, edges, reversed }: Armhole,
-  length: number,
-  edgeLength: (edge: string) => number,
-): number => {
-  let passed = 0;
-  for (const edge of edges) {
-    const whole = edgeLength(edge);
-    const notch = piece.notches.find((one) => one.edge === edge && one.at > 0.3 && one.at < 0.95);
-    if (notch) return passed + whole * (reversed ? 1 - notch.at : notch.at);
-    passed += whole;
-  }
-  return upperShare * length;
-};
-
 /** The upper end of an armhole moved out along the seam that meets it there; on a yoke, where both ends are shoulders, all of it. */
-const outAt = (armhole: Armhole, by: number, edgeLength: (edge: string) => number): Result<Drawn> => {
+const outAt = (armhole: Armhole, by: number): Result<Drawn> => {
   const { piece, edges, reversed, top, foot, underarm } = armhole;
   const line = lineOf(piece, edges, reversed);
   if (!line.ok) return line;
@@ -39,8 +21,7 @@ const outAt = (armhole: Armhole, by: number, edgeLength: (edge: string) => numbe
   const out = subtract(endOf(topNow.value, top.end), endPoint(piece, top));
   const length = pathLength(line.value);
   if (underarm) {
-    const reach = upperReach(armhole, length, edgeLength);
-    const field = easedField(0, reach, { by: out }, { by: { x: 0, y: 0 } });
+    const field = easedField(0, upperReach(armhole, line.value), { by: out }, { by: { x: 0, y: 0 } });
     return good({ ...drawnAlong(piece, edges, reversed, warped(line.value, field)), [top.edge]: topNow.value });
   }
   const footNow = slidEnd(piece, foot.edge, foot.end, by);
@@ -92,7 +73,7 @@ export const shoulderWidth: Alteration = {
     const armholes = armholesOf(garment);
     for (const armhole of armholes) {
       const { piece } = armhole;
-      const drawn = outAt(armhole, amount, (edge) => work.tape.edge(piece, edge));
+      const drawn = outAt(armhole, amount);
       if (!drawn.ok) return drawn;
       work = redrawEdges(work, piece.id, drawn.value, !isLining(piece));
     }

@@ -21,6 +21,15 @@ export const shoulderNeckWords: FamilyWords = {
       less: 'Narrow',
       sentence: ({ params }, say) => `shoulders: each ${told(params, say, 'wider', 'narrower')}`,
     },
+    'shoulder-slope': {
+      name: 'Shoulders squarer or more sloping',
+      about:
+        'Raises or lowers each shoulder at its outer end; the whole armhole goes with it, so the sleeve fits as before, and the side seam is longer or shorter by as much. For folds from the neck to the armhole, or at the neck.',
+      parameters: { amount: 'Squarer by' },
+      more: 'Raise',
+      less: 'Lower',
+      sentence: ({ params }, say) => `shoulders: ${told(params, say, 'squarer', 'more sloping')} at the shoulder point`,
+    },
     'armhole-depth': {
       name: 'Armhole deeper or higher',
       about:
@@ -74,6 +83,10 @@ export const shoulderNeckWords: FamilyWords = {
     neckline: 'Length of the neckline on this piece',
   },
   problems: {
+    'alter.shoulder-too-steep': {
+      message: 'The shoulder of {piece} is too short to be so steep.',
+      remedy: 'Choose a smaller amount.',
+    },
     'alter.no-shoulder-seam': {
       message: 'This garment has no seam over the shoulder from neck to armhole.',
       remedy: 'A raglan sleeve takes the shoulder in its own dart or seam: alter it there.',

@@ -1,0 +1,50 @@
+import type { Piece } from '../../pattern/index.ts';
+import { good, type Result } from '../../units/index.ts';
+import { type Drawn, reshape } from '../reshape.ts';
+import { pieceNow, type Work, withPiece } from '../work.ts';
+import { type SwungPanel, swungShoulder } from './swing.ts';
+import { type Armhole, type Chain, isLining, type Panel } from './upper.ts';
+
+export const lastOf = (chain: Chain): Panel => chain.at(-1) as Panel;
+
+/** The armhole at a shoulder's outer end. */
+export const armholeAt = (armholes: readonly Armhole[], { piece, outerMeets }: Panel): Armhole | null =>
+  armholes.find((one) => one.piece.id === piece.id && one.edges.includes(outerMeets.edge)) ?? null;
+
+/** Chains with those of the shell first, each lining's told with the chain of the shell it lies under. */
+export const paired = (
+  chains: readonly Chain[],
+): readonly { readonly chain: Chain; readonly shell: Chain | null }[] => {
+  const shells = chains.filter(([first]) => first?.lining === false);
+  const shellOf = (chain: Chain): Chain | null =>
+    shells.find((one) => one[0]?.side === chain[0]?.side && one.length === chain.length) ?? null;
+  return [
+    ...shells.map((chain) => ({ chain, shell: null })),
+    ...chains.filter((chain) => !shells.includes(chain)).map((chain) => ({ chain, shell: shellOf(chain) })),
+  ];
+};
+
+/** A chain swung, a lining's with the motion of its shell. */
+export const swungPair = (
+  { chain, shell }: { readonly chain: Chain; readonly shell: Chain | null },
+  down: number,
+): Result<readonly SwungPanel[]> => {
+  const above = shell ? swungShoulder(shell, down) : null;
+  if (above && !above.ok) return above;
+  return swungShoulder(chain, down, above?.value[0]);
+};
+
+/** A piece drawn anew and its other marks set right; linings are not led, so that what is traced on them still follows. */
+export const redrawn = (work: Work, id: string, drawn: Drawn, adjust: (before: Piece, after: Piece) => Piece): Work => {
+  const before = pieceNow(work, id);
+  const { piece, puts } = reshape(before, drawn);
+  const adjusted = adjust(before, piece);
+  return withPiece(work, { piece: adjusted, untrued: adjusted, puts, cuts: [] }, !isLining(before));
+};
+
+/** Work done on one thing after another, stopping at the first problem. */
+export const inTurn = <T>(
+  work: Work,
+  things: readonly T[],
+  each: (work: Work, thing: T) => Result<Work>,
+): Result<Work> => things.reduce<Result<Work>>((done, thing) => (done.ok ? each(done.value, thing) : done), good(work));
