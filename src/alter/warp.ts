@@ -1,12 +1,9 @@
 import {
   add,
   distance,
-  normalize,
   type Path,
   type Point,
-  pathEnd,
   pathLength,
-  pathStart,
   rotate,
   scale,
   segmentLengths,
@@ -56,16 +53,6 @@ export const easedField = (
 
 /** What a line's rate has to be at a place where its direction is to turn by so many radians (positive clockwise as seen). */
 export const turningRate = (tangent: Point, turn: number): Point => subtract(rotate(tangent, turn), tangent);
-
-/** A swell between two places of a line, so many mm in its middle, at rest at both ends. */
-export const swellField =
-  (from: number, to: number, by: Point): Field =>
-  (along) => {
-    const u = (along - from) / (to - from);
-    if (u <= 0 || u >= 1) return { by: nothing, rate: nothing };
-    const rate = (32 * u * (1 - u) * (1 - 2 * u)) / (to - from);
-    return { by: scale(by, 16 * u * u * (1 - u) * (1 - u)), rate: scale(by, rate) };
-  };
 
 export const sumOfFields =
   (...fields: readonly Field[]): Field =>
@@ -131,17 +118,34 @@ export const secant = (value: (x: number) => number, first: number, second: numb
   return Math.abs(atB) <= within ? b : null;
 };
 
-/** A swell of more than this share of the line it is in would be another shape. */
-const mostSwell = 0.15;
+/** Handles made longer or shorter by more than this share would draw another shape. */
+const mostFuller = 0.4;
+
+/** A line whose handles between two places are so much longer: a fuller curve with the same joints and directions. */
+const fuller = (path: Path, lengths: readonly number[], by: number, from: number, to: number): Path => {
+  let along = 0;
+  const inside = (at: number): boolean => at >= from - tolerance.walk && at <= to + tolerance.walk;
+  return path.map((segment, i) => {
+    const [s0, s1] = [along, along + (lengths[i] as number)];
+    along = s1;
+    if (segment.kind === 'line') return segment;
+    const { control1, control2 } = segment;
+    return {
+      ...segment,
+      control1: inside(s0) && s0 < to ? add(segment.from, scale(subtract(control1, segment.from), 1 + by)) : control1,
+      control2: inside(s1) && s1 > from ? add(segment.to, scale(subtract(control2, segment.to), 1 + by)) : control2,
+    };
+  });
+};
 
 /**
- * A line warped and, by a swell square to it between two places, drawn exactly so long. Where no small swell
- * brings it there it is as long as the warp made it.
+ * A line warped and, by fuller or flatter curves between two of its places, drawn exactly so long. Where they would have to
+ * be of another shape it is as long as the warp made it.
  */
 export const warpedTo = (path: Path, field: Field, length: number, from: number, to: number): Path => {
-  const chord = subtract(pathEnd(path), pathStart(path));
-  const square = normalize({ x: -chord.y, y: chord.x });
-  const drawn = (swell: number): Path => warped(path, sumOfFields(field, swellField(from, to, scale(square, swell))));
-  const found = secant((swell) => pathLength(drawn(swell)) - length, 0, 0.5, tolerance.walk);
-  return found === null || Math.abs(found) > mostSwell * (to - from) ? warped(path, field) : drawn(found);
+  const lengths = segmentLengths(path);
+  const bare = warped(path, field);
+  const drawn = (by: number): Path => fuller(bare, lengths, by, from, to);
+  const found = secant((by) => pathLength(drawn(by)) - length, 0, 0.02, tolerance.walk);
+  return found === null || Math.abs(found) > mostFuller ? bare : drawn(found);
 };

@@ -1,5 +1,6 @@
 import type { Alteration } from '../types.ts';
 import { armholeDepth } from './armhole-depth.ts';
+import { forwardShoulder } from './forward-shoulder.ts';
 import { necklineDepth } from './neckline-depth.ts';
 import { necklineWidth } from './neckline-width.ts';
 import { shoulderSlope } from './shoulder-slope.ts';
@@ -8,6 +9,7 @@ import { shoulderWidth } from './shoulder-width.ts';
 export const shoulderNeckAlterations: readonly Alteration[] = [
   shoulderWidth,
   shoulderSlope,
+  forwardShoulder,
   necklineDepth,
   necklineWidth,
   armholeDepth,

@@ -4,11 +4,13 @@ import {
   type Point,
   pathEnd,
   pathLength,
+  scale,
   startTangent,
   subtract,
   tolerance,
+  turnBetween,
 } from '../../geometry/index.ts';
-import type { Garment } from '../../pattern/index.ts';
+import type { Garment, Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
 import { heldEdges } from '../checks.ts';
 import { follow, traceFacings } from '../follow.ts';
@@ -66,31 +68,51 @@ const turnedNeckline = ({ piece, edges, reversed }: Neckline, turn: number): Res
   const line = lineOf(piece, edges, reversed);
   if (!line.ok) return line;
   const length = pathLength(line.value);
-  const from = length * (1 - neckShare);
   const rate = turningRate(endTangent(line.value), turn);
-  const field = easedField(from, length, { by: still }, { by: still, rate });
-  return good(drawnAlong(piece, edges, reversed, warpedTo(line.value, field, length, from, length)));
+  const field = easedField(length * (1 - neckShare), length, { by: still }, { by: still, rate });
+  return good(drawnAlong(piece, edges, reversed, warpedTo(line.value, field, length, 0, length)));
 };
 
 /** How much of a back's upper edge, where a yoke is sewn to it, rises with the armhole. */
 const yokeShare = 0.6;
 
+/** How much steeper than its mean the edge rises where it meets the armhole. */
+const risingShare = 1.6;
+
 /** A back under a yoke: its upper edge rises towards the armhole, as long as it was. */
-const raisedUnderYoke = (armhole: Armhole, up: number): Result<{ readonly drawn: Drawn; readonly top: Point }> => {
+const raisedUnderYoke = (
+  armhole: Armhole,
+  up: number,
+): Result<{ readonly drawn: Drawn; readonly top: Point; readonly turn: number }> => {
   const { piece, top } = armhole;
   const line = lineOf(piece, [top.edge], top.end === 'start');
   if (!line.ok) return line;
   const length = pathLength(line.value);
   const from = length * (1 - yokeShare);
-  const drawn = (across: number): Path =>
-    warped(line.value, easedField(from, length, { by: still }, { by: { x: across, y: -up } }));
+  const drawn = (across: number): Path => {
+    const by: Point = { x: across, y: -up };
+    // Rising evenly all the way: a line that came to rest again would be a wave.
+    const rate = scale(by, risingShare / (length - from));
+    return warped(line.value, easedField(from, length, { by: still }, { by, rate }));
+  };
   const across = secant((x) => pathLength(drawn(x)) - length, 0, 0.5, tolerance.walk) ?? 0;
   const now = drawn(across);
   return good({
     drawn: drawnAlong(piece, [top.edge], top.end === 'start', now),
     top: subtract(pathEnd(now), pathEnd(line.value)),
+    turn: turnBetween(endTangent(line.value), endTangent(now)),
   });
 };
+
+/** Notches of edges that moved whole stay as far along them as they were. */
+const notchesAlong = (before: Piece, after: Piece, edges: readonly string[]): Piece => ({
+  ...after,
+  notches: after.notches.map((notch) =>
+    edges.includes(notch.edge)
+      ? (before.notches.find(({ id, edge }) => id === notch.id && edge === notch.edge) ?? notch)
+      : notch,
+  ),
+});
 
 /** One swung stretch with what meets it: neckline and armhole. */
 const swungPiece = (
@@ -113,7 +135,11 @@ const swungPiece = (
     if (!raised.ok) return raised;
     drawn = { ...drawn, ...raised.value };
   }
-  return good(redrawn(work, panel.piece.id, drawn, (before, after) => dartsSwung(before, after, swung)));
+  return good(
+    redrawn(work, panel.piece.id, drawn, (before, after) =>
+      notchesAlong(before, dartsSwung(before, after, swung), armhole?.edges ?? []),
+    ),
+  );
 };
 
 /** Armholes that begin under a yoke: the shoulder itself is the yoke's, which stays. */
@@ -151,8 +177,8 @@ export const shoulderSlope: Alteration = {
     return { piece: piece.id, at: { x, y: y - Number(params['amount'] ?? 0) }, perMillimetre: { x: 0, y: -1 } };
   },
   reverse: (params) => ({ alteration: 'shoulder-slope', params: { ...params, amount: -Number(params['amount']) } }),
-  holds: ['neck', 'shoulder', 'armhole', 'seam-walks'],
-  follows: ['facings', 'lining-alike'],
+  holds: ['neck', 'shoulder', 'seam-walks'],
+  follows: ['armhole-whole', 'facings', 'lining-alike'],
   apply: (garment, params) => {
     const up = Number(params['amount']);
     const armholes = armholesOf(garment);
@@ -170,9 +196,13 @@ export const shoulderSlope: Alteration = {
       (work, armhole) => {
         const above = raisedUnderYoke(armhole, up);
         if (!above.ok) return above;
-        const raised = raisedArmhole(armhole, above.value.top, 0, up);
+        const raised = raisedArmhole(armhole, above.value.top, above.value.turn, up);
         if (!raised.ok) return raised;
-        return good(redrawn(work, armhole.piece.id, { ...above.value.drawn, ...raised.value }, (_, after) => after));
+        return good(
+          redrawn(work, armhole.piece.id, { ...above.value.drawn, ...raised.value }, (before, after) =>
+            notchesAlong(before, after, armhole.edges),
+          ),
+        );
       },
     );
     if (!yoked.ok) return yoked;

@@ -4,20 +4,24 @@ import {
   applyToPoint,
   compose,
   distance,
+  dot,
+  endTangent,
   type Path,
   type Point,
   pathLength,
   rotation,
+  scale,
+  startTangent,
   subtract,
   type Transform,
   tolerance,
   translation,
-  turnBetween,
 } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import type { Drawn } from '../reshape.ts';
-import { endOf, slidEnd } from './lines.ts';
+import { secant } from '../warp.ts';
+import { endOf } from './lines.ts';
 import { type Chain, type EdgeAt, endPoint, other, type Panel } from './upper.ts';
 
 /** One stretch of a shoulder swung: how it moved, and the new lines of it and of the princess seam that meets it. */
@@ -31,30 +35,6 @@ export interface SwungPanel {
 
 const innerOf = ({ piece, edge, inner }: Panel): Point => endPoint(piece, { edge, end: inner });
 const outerOf = ({ piece, edge, inner }: Panel): Point => endPoint(piece, { edge, end: other(inner) });
-
-/** The motion that lays a stretch's inner end on a point and lets its outer end rise or fall so far from where it was; null where it is not that long. */
-const swungTo = (inner: Point, outer: Point, innerNow: Point, down: number): Transform | null => {
-  const y = outer.y + down;
-  const size = distance(inner, outer);
-  const square = size * size - (y - innerNow.y) ** 2;
-  if (square <= 0) return null;
-  const outerNow: Point = { x: innerNow.x + Math.sign(outer.x - inner.x) * Math.sqrt(square), y };
-  const turn = turnBetween(subtract(outer, inner), subtract(outerNow, innerNow));
-  return compose(rotation(turn, inner), translation(subtract(innerNow, inner)));
-};
-
-const turnOf = ({ a, b }: Transform): number => Math.atan2(b, a);
-
-/** How much of the whole shoulder each stretch and those before it make. */
-const shares = (chain: Chain): readonly number[] => {
-  const lengths = chain.map((panel) => distance(innerOf(panel), outerOf(panel)));
-  const whole = lengths.reduce((sum, one) => sum + one, 0);
-  let passed = 0;
-  return lengths.map((one) => {
-    passed += one;
-    return passed / whole;
-  });
-};
 
 const lengthOf = (runs: readonly Path[]): number => runs.reduce((sum, path) => sum + pathLength(path), 0);
 
@@ -77,39 +57,85 @@ const drawnTo = (piece: Piece, at: EdgeAt, to: Point): readonly Path[] => {
   });
 };
 
-/**
- * A shoulder swung about the neck point until its outer end lies so many mm lower (negative: higher), every stretch of it
- * as long as it was and a princess seam between lengthened on both sides alike. A lining that begins further out than its shell is
- * carried by the motion of the shell's first stretch. Problem `alter.shoulder-too-steep`.
- */
-export const swungShoulder = (chain: Chain, down: number, shell?: SwungPanel): Result<readonly SwungPanel[]> => {
+/** Out of a seam at one of its ends, and square to that, towards the armhole. */
+const frameAt = (piece: Piece, at: EdgeAt, towards: Point): { readonly out: Point; readonly across: Point } => {
+  const runs = edgeRuns(piece, at.edge);
+  const out = at.end === 'end' ? endTangent(runs.at(-1) as Path) : scale(startTangent(runs[0] as Path), -1);
+  const across: Point = { x: out.y, y: -out.x };
+  return { out, across: dot(across, towards) < 0 ? scale(across, -1) : across };
+};
+
+/** A princess seam at whose upper end something is put on, along it and to the side, and by how much it is longer. */
+interface SeamEnd {
+  readonly longer: number;
+  readonly aside: number;
+}
+
+/** Rounds in which the second side of a princess seam is brought to the length of the first. */
+const seamRounds = 3;
+
+/** The other side of a princess seam: as much longer, and moved aside as much and the same way, so that the two still run on into one another over the shoulder. */
+const seamAlike = (panel: Panel, { longer, aside }: SeamEnd): readonly Path[] => {
+  const { piece, innerMeets } = panel;
+  const inner = innerOf(panel);
+  const { out, across } = frameAt(piece, innerMeets, subtract(outerOf(panel), inner));
+  const was = lengthOf(edgeRuns(piece, innerMeets.edge));
+  let along = longer;
+  let drawn = drawnTo(piece, innerMeets, add(inner, add(scale(out, along), scale(across, aside))));
+  for (let round = 0; round < seamRounds; round += 1) {
+    along += was + longer - lengthOf(drawn);
+    drawn = drawnTo(piece, innerMeets, add(inner, add(scale(out, along), scale(across, aside))));
+  }
+  return drawn;
+};
+
+/** Every stretch of a shoulder turned by the same angle, each from where the one before now ends. */
+const turned = (chain: Chain, turn: number, shell?: SwungPanel): readonly SwungPanel[] => {
   const swung: SwungPanel[] = [];
-  const upTo = shares(chain);
-  let longer = 0;
+  let seam: SeamEnd = { longer: 0, aside: 0 };
   for (const [i, panel] of chain.entries()) {
     const { piece, edge, innerMeets, outerMeets } = panel;
     const [inner, outer] = [innerOf(panel), outerOf(panel)];
     const drawn: Record<string, readonly Path[]> = {};
     let innerNow = inner;
     if (i > 0) {
-      const seam = slidEnd(piece, innerMeets.edge, innerMeets.end, longer);
-      if (!seam.ok) return seam;
-      drawn[innerMeets.edge] = seam.value;
-      innerNow = endOf(seam.value, innerMeets.end);
+      const alike = seamAlike(panel, seam);
+      drawn[innerMeets.edge] = alike;
+      innerNow = endOf(alike, innerMeets.end);
     }
-    const last = i === chain.length - 1;
-    const alike = i === 0 && shell && distance(outerOf(shell.panel), outer) <= tolerance.kink;
-    const motion = alike ? shell.motion : swungTo(inner, outer, innerNow, down * (last ? 1 : (upTo[i] as number)));
-    if (!motion) return bad('alter.shoulder-too-steep', { piece: piece.name });
+    const carried = i === 0 && shell && distance(outerOf(shell.panel), outer) <= tolerance.kink;
+    const motion = carried ? shell.motion : compose(rotation(turn, inner), translation(subtract(innerNow, inner)));
     drawn[edge] = edgeRuns(piece, edge).map((path) => applyToPath(motion, path));
-    if (!last) {
-      const seam = drawnTo(piece, outerMeets, applyToPoint(motion, outer));
-      longer = lengthOf(seam) - lengthOf(edgeRuns(piece, outerMeets.edge));
-      drawn[outerMeets.edge] = seam;
+    if (i < chain.length - 1) {
+      const outerNow = applyToPoint(motion, outer);
+      const line = drawnTo(piece, outerMeets, outerNow);
+      const { across } = frameAt(piece, outerMeets, subtract(outer, inner));
+      drawn[outerMeets.edge] = line;
+      seam = {
+        longer: lengthOf(line) - lengthOf(edgeRuns(piece, outerMeets.edge)),
+        aside: dot(subtract(outerNow, outer), across),
+      };
     }
-    swung.push({ panel, motion, turn: turnOf(motion), drawn });
+    swung.push({ panel, motion, turn, drawn });
   }
-  return good(swung);
+  return swung;
+};
+
+/**
+ * A shoulder swung about the neck point until its outer end lies so many mm lower (negative: higher), every stretch of it
+ * as long as it was and a princess seam between lengthened on both sides alike. A lining that begins further out than its shell is
+ * carried by the motion of the shell's first stretch. Problem `alter.shoulder-too-steep`.
+ */
+export const swungShoulder = (chain: Chain, down: number, shell?: SwungPanel): Result<readonly SwungPanel[]> => {
+  const [first, last] = [chain[0] as Panel, chain.at(-1) as Panel];
+  const across = outerOf(last).x - innerOf(first).x;
+  const whole = chain.reduce((sum, panel) => sum + distance(innerOf(panel), outerOf(panel)), 0);
+  const guess = (Math.sign(across) * down) / whole;
+  const off = (turn: number): number => movedBy(turned(chain, turn, shell).at(-1) as SwungPanel).y - down;
+  const alone = shell && chain.length === 1 ? shell.turn : secant(off, guess, guess * 1.05, tolerance.walk);
+  return alone === null
+    ? bad('alter.shoulder-too-steep', { piece: last.piece.name })
+    : good(turned(chain, alone, shell));
 };
 
 /** Where a swung shoulder's outer end went. */

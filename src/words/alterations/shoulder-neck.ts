@@ -30,6 +30,16 @@ export const shoulderNeckWords: FamilyWords = {
       less: 'Lower',
       sentence: ({ params }, say) => `shoulders: ${told(params, say, 'squarer', 'more sloping')} at the shoulder point`,
     },
+    'forward-shoulder': {
+      name: 'Shoulder seams forward or back',
+      about:
+        'Moves the outer end of each shoulder seam towards the front: the front loses what the back gains, and the sleeve turns forward with it. For shoulders that lie forward of the seam.',
+      parameters: { amount: 'Forward by' },
+      more: 'Forward',
+      less: 'Back',
+      sentence: ({ params }, say) =>
+        `shoulder seams: ${told(params, say, 'forward', 'back')} at the shoulder point, and the notch of the cap with them`,
+    },
     'armhole-depth': {
       name: 'Armhole deeper or higher',
       about:
@@ -65,15 +75,19 @@ export const shoulderNeckWords: FamilyWords = {
   },
   choices: { front: 'At the front', back: 'At the back' },
   holds: {
+    'armhole-total': 'Front and back armhole together keep their length.',
     'shoulder-grows': 'Each shoulder changes by the amount, on front and back alike.',
     'shoulder-shorter': 'The shoulder changes by the amount, on front and back alike.',
   },
   follows: {
     collar: 'Collars, stands, bands and hoods are made as much longer or shorter.',
+    'armhole-whole': 'The armhole moves whole and keeps its length, or nearly; the sleeve fits it as before.',
+    'cap-notch': 'The place of the cap that meets the shoulder moves with the seam.',
     cap: 'The cap of the sleeve is fitted to the armhole again where its ease does not allow the difference.',
     'lining-alike': 'The lining is altered alike.',
   },
   held: {
+    'armhole-total': 'Front and back armhole together keep their length',
     'shoulder-grows': 'The shoulder changes by the amount',
     'shoulder-shorter': 'The shoulder changes by the amount',
   },
