@@ -1,5 +1,6 @@
 import type { Garment } from '../pattern/index.ts';
 import type { Result } from '../units/index.ts';
+import type { Combined } from './halves/combine.ts';
 import type { Alteration, Applied, Params } from './types.ts';
 
 /**
@@ -22,6 +23,8 @@ export interface AlterationCache {
     params: Params,
     make: () => number | null,
   ) => number | null;
+  /** The one garment two halves make. */
+  readonly combined: (right: Garment, left: Garment, before: Garment, make: () => Result<Combined>) => Result<Combined>;
 }
 
 /** Results kept for each garment: enough for a slider's way back and forth, few enough to forget old drags. */
@@ -54,6 +57,10 @@ const boundKey = (alteration: Alteration, params: Params): string =>
 export const createAlterationCache = (): AlterationCache => {
   const results = new WeakMap<Garment, Map<string, Result<Applied>>>();
   const bounds = new WeakMap<Garment, Map<string, number | null>>();
+  const joined = new WeakMap<
+    Garment,
+    { readonly left: Garment; readonly before: Garment; readonly made: Result<Combined> }
+  >();
   const of = <T>(kept: WeakMap<Garment, Map<string, T>>, garment: Garment): Map<string, T> => {
     const known = kept.get(garment) ?? new Map<string, T>();
     kept.set(garment, known);
@@ -62,5 +69,12 @@ export const createAlterationCache = (): AlterationCache => {
   return {
     applied: (garment, alteration, params, make) => recall(of(results, garment), keyOf(alteration, params), make),
     largest: (garment, alteration, params, make) => recall(of(bounds, garment), boundKey(alteration, params), make),
+    combined: (right, left, before, make) => {
+      const known = joined.get(right);
+      if (known?.left === left && known.before === before) return known.made;
+      const made = make();
+      joined.set(right, { left, before, made });
+      return made;
+    },
   };
 };

@@ -167,6 +167,11 @@ export interface Refusal {
 /** A garment with a list of alterations applied, as far as they hold. */
 export interface Altered {
   readonly garment: Garment;
+  /**
+   * The garment before the first step, told in the same pieces: where right and left are pieces of their own now, so they are
+   * here. The very garment given where no step was done on one half only. A piece that a step made is not in it.
+   */
+  readonly before: Garment;
   readonly outcomes: readonly StepOutcome[];
   readonly held: readonly Held[];
   readonly warnings: readonly Problem[];

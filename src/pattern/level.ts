@@ -143,7 +143,7 @@ export const finishedGirths = (garment: Garment): readonly FinishedGirth[] =>
     measure: girth.measure,
     around: girth.around,
     finished: girth.pieces.reduce(
-      (sum, { piece, factor }) => sum + factor * levelWidth(pieceOf(garment, piece), girth.level),
+      (sum, { piece, factor, level }) => sum + factor * levelWidth(pieceOf(garment, piece), level ?? girth.level),
       0,
     ),
   }));

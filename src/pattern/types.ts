@@ -164,8 +164,13 @@ export interface Girth {
   readonly measure: MeasureId;
   /** Round the whole body, or round one arm or leg (then a mirrored pair counts once). */
   readonly around: 'body' | 'limb';
-  /** Pieces that carry the level. Factor: times counted, 2 on the fold or for a mirrored pair round the body. */
-  readonly pieces: readonly { readonly piece: string; readonly factor: number }[];
+  /**
+   * Pieces that carry the level. Factor: times counted, 2 on the fold or for a mirrored pair round the body. `level`: the
+   * piece's own name for it, where a piece opened from the fold carries it once for each half.
+   */
+  readonly pieces: readonly { readonly piece: string; readonly factor: number; readonly level?: string }[];
+  /** Told for one arm or leg where the two differ; the right one's is told first, without this. */
+  readonly half?: 'left';
 }
 
 /** Pieces, how they join, and where they are measured: a pattern in one size, or one being altered. */

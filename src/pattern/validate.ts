@@ -116,7 +116,7 @@ export const validateGarment = (garment: Garment): readonly Problem[] => {
     }),
     ...garment.girths.flatMap((girth) =>
       girth.pieces
-        .filter(({ piece }) => !pieces.get(piece)?.levels.some((level) => level.id === girth.level))
+        .filter(({ piece, level: own }) => !pieces.get(piece)?.levels.some(({ id }) => id === (own ?? girth.level)))
         .map(({ piece }) => problem('pattern.level-missing', { piece, level: girth.level })),
     ),
   ];

@@ -21,6 +21,23 @@ const generalProblems: ProblemCatalogue = {
     message: 'This step does not say how much.',
     remedy: 'Give it an amount in millimetres.',
   },
+  'alter.not-one-sided': {
+    message: 'This alteration is not done on one half of the body alone.',
+    remedy: 'Do it on both halves.',
+  },
+  'alter.whole-piece-one-side': {
+    message: '{piece} is cut as one whole piece and would have to be different right and left.',
+    remedy: 'Do this on both halves, or choose an amount that leaves that piece as it is.',
+  },
+  'alter.halves-do-not-meet': {
+    message:
+      'The two halves of {piece} would be {by} different in length at the centre, so it could not be cut in one.',
+    remedy: 'Do this on both halves, or give the piece a seam down its centre first.',
+  },
+  'alter.halves-other-pieces': {
+    message: 'Done on one half only this would give the two halves different pieces.',
+    remedy: 'Do it on both halves.',
+  },
   'alter.changes-nothing': {
     message: 'This step changes nothing.',
     remedy: 'Give it another amount, or take it off the list.',
@@ -192,6 +209,7 @@ export const alterWords = {
   },
   parameters: wordsOfAll('parameters', {
     side: 'On which half',
+    dart: 'Which dart',
     amount: 'Amount, each piece',
     waist: 'At the waist, to size',
     hip: 'At the hip, to size',

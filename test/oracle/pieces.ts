@@ -61,7 +61,7 @@ export interface PrintedGirth {
   readonly ease: number;
   readonly finished: number;
   /** The pieces it is measured over, and how often each is met. */
-  readonly pieces: readonly { readonly piece: string; readonly factor: number }[];
+  readonly pieces: readonly { readonly piece: string; readonly factor: number; readonly level?: string }[];
 }
 
 export interface PrintedGarment {
@@ -195,14 +195,14 @@ export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
   garment.girths.flatMap((girth) => {
     const found: string[] = [];
     let finished = 0;
-    for (const { piece: id, factor } of girth.pieces) {
+    for (const { piece: id, factor, level: own = girth.level } of girth.pieces) {
       const piece = pieceOf(garment, id);
-      if (!piece?.levels.some((level) => level.id === girth.level)) {
+      if (!piece?.levels.some((level) => level.id === own)) {
         found.push(`${girth.level}: ${id} does not carry it`);
         continue;
       }
       if (factor > factorAround(piece)) found.push(`${girth.level}: ${id} is counted more often than it is cut`);
-      finished += factor * widthAt(piece, girth.level);
+      finished += factor * widthAt(piece, own);
     }
     // No shell piece that carries the level may be left out: what goes round the body goes into its girth. A level measured on
     // the waistband is not measured again on what is gathered or darted into it.

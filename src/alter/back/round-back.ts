@@ -4,7 +4,7 @@ import { held, heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
-import { type Alteration, sideParameter } from '../types.ts';
+import type { Alteration } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
 import { beginWork, cutAndMove, finishWork, lengthNow, pieceNow, trueEdges } from '../work.ts';
 import { type BackChain, centreEdge, chainAt, seamedBacks } from './chain.ts';
@@ -49,7 +49,7 @@ export const roundBack: Alteration = {
   id: 'round-back',
   version: 1,
   family: 'back',
-  params: { amount: { unit: 'mm', min: 2, max: 30, usual: [5, 15] }, side: sideParameter },
+  params: { amount: { unit: 'mm', min: 2, max: 30, usual: [5, 15] } },
   amount: 'amount',
   inAll: 1,
   needs: needsBack,

@@ -4,7 +4,7 @@ import { held, heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
-import { type Alteration, type Held, sideParameter } from '../types.ts';
+import type { Alteration, Held } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
 import { raiseCentre, waistEdges } from '../width/abdomen-seat.ts';
 import { beginWork, cutAndMove, finishWork, pieceNow, trueEdges, type Work } from '../work.ts';
@@ -103,7 +103,7 @@ export const swayBack: Alteration = {
   id: 'sway-back',
   version: 1,
   family: 'back',
-  params: { amount: { unit: 'mm', min: 1, max: 60, usual: [6, 20] }, side: sideParameter },
+  params: { amount: { unit: 'mm', min: 1, max: 60, usual: [6, 20] } },
   amount: 'amount',
   inAll: 1,
   needs: needsBack,

@@ -3,7 +3,7 @@ import { bad, type Problem, type Result } from '../../units/index.ts';
 import { heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { deeperTucks } from '../tucks.ts';
-import { type Alteration, type Applied, type Params, sideParameter } from '../types.ts';
+import type { Alteration, Applied, Params } from '../types.ts';
 import { beginWork, finishWork, pieceNow } from '../work.ts';
 import { sidesOf } from './sides.ts';
 import { tiltWaist, type WaistEdge, waistEdgeOf } from './tilt-waist.ts';
@@ -39,7 +39,7 @@ const atCentre = (id: 'abdomen' | 'seat', role: 'front' | 'back'): Alteration =>
   id,
   version: 1,
   family: 'width',
-  params: { amount: { unit: 'mm', min: -40, max: 40, usual: [-10, 20] }, side: sideParameter },
+  params: { amount: { unit: 'mm', min: -40, max: 40, usual: [-10, 20] } },
   amount: 'amount',
   inAll: 1,
   needs: needsWaist(role),

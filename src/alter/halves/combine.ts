@@ -1,0 +1,99 @@
+import { mirrorX, tolerance } from '../../geometry/index.ts';
+import { type Garment, type Piece, pieceOf, transformPiece } from '../../pattern/index.ts';
+import { bad, good, type Problem, type Result } from '../../units/index.ts';
+import { createTape, walked } from '../tape.ts';
+import { leftId, type Standing, standings } from './kinds.ts';
+import { openFold } from './open-fold.ts';
+import { splitGirths, splitSeams } from './seams.ts';
+import { splice } from './splice.ts';
+
+/** How a piece that is one of a pair is called once the two differ. */
+const sideName = (name: string, side: 'right' | 'left'): string => `${name}, ${side}`;
+
+/** One of a pair that is cut for itself: half as many, none turned over. */
+const single = (piece: Piece, side: 'right' | 'left'): Piece => ({
+  ...piece,
+  name: sideName(piece.name, side),
+  cut: piece.cut.map((order) => ({ ...order, count: order.count / 2, mirrored: false })),
+});
+
+const piecesOf = (
+  right: Piece,
+  left: Piece,
+  before: Piece | undefined,
+  standing: Standing,
+): Result<readonly Piece[]> => {
+  if (standing === 'alike') return good([right]);
+  if (standing === 'whole') {
+    if (!before) return bad('alter.whole-piece-one-side', { piece: right.name });
+    const spliced = splice(before, right, left);
+    return spliced.ok ? good([spliced.value]) : spliced;
+  }
+  if (standing === 'opened') {
+    const opened = openFold(right, left);
+    return opened.ok ? good([opened.value]) : opened;
+  }
+  return good([single(right, 'right'), { ...single(transformPiece(left, mirrorX()), 'left'), id: leftId(left.id) }]);
+};
+
+/** One garment of two halves told in given ways; see `combine`. */
+const combineAs = (
+  right: Garment,
+  left: Garment,
+  before: Garment,
+  stand: ReadonlyMap<string, Standing>,
+): Result<Garment> => {
+  const known = new Map(before.pieces.map((piece) => [piece.id, piece]));
+  const others = new Map(left.pieces.map((piece) => [piece.id, piece]));
+  const pieces: Piece[] = [];
+  for (const piece of right.pieces) {
+    const made = piecesOf(piece, others.get(piece.id) ?? piece, known.get(piece.id), stand.get(piece.id) ?? 'alike');
+    if (!made.ok) return made;
+    pieces.push(...made.value);
+  }
+  return good({ pieces, seams: splitSeams(right, left, stand), girths: splitGirths(right, stand) });
+};
+
+/** What is sewn across the centre, right to left, and no longer of one length; null where all of it meets. */
+const halvesApart = (before: Garment, right: Garment, combined: Garment): Problem | null => {
+  const known = new Set(right.seams.map(({ id }) => id));
+  const tape = createTape();
+  for (const seam of combined.seams) {
+    if (!known.has(seam.id) || seam.a.piece === seam.b.piece) continue;
+    const old = before.seams.find(({ id }) => id === seam.id);
+    if (!old || old.a.piece !== old.b.piece) continue;
+    const { excess } = walked(tape, seam, (id) => pieceOf(combined, id));
+    if (Math.abs(excess) > tolerance.seam) {
+      return bad('alter.halves-do-not-meet', { piece: pieceOf(right, seam.a.piece).name, by: { mm: Math.abs(excess) } })
+        .problem;
+    }
+  }
+  return null;
+};
+
+/** A garment of two halves, and the unaltered one told in the same pieces. */
+export interface Combined {
+  readonly garment: Garment;
+  readonly before: Garment;
+  readonly stand: ReadonlyMap<string, Standing>;
+}
+
+/**
+ * One garment of a right half and a left one that were altered apart. A pair of pieces that differ becomes two pieces cut
+ * once each, the left one the mirror of its own half; a piece on the fold is opened and cut whole; what is alike stays as it
+ * is. Seams and girths are told for each half where they differ.
+ *
+ * Problems: `alter.whole-piece-one-side` where a piece cut whole would have to differ; `alter.halves-do-not-meet` where
+ * the two halves of a folded piece are no longer equally long at the centre.
+ */
+export const combine = (right: Garment, left: Garment, before: Garment): Result<Combined> => {
+  const stand = standings(right, left);
+  if (!stand) return bad('alter.halves-other-pieces', {});
+  const garment = combineAs(right, left, before, stand);
+  if (!garment.ok) return garment;
+  const apart = halvesApart(before, right, garment.value);
+  if (apart) return { ok: false, problem: apart };
+  const known = new Set(before.pieces.map(({ id }) => id));
+  const unaltered = combineAs(before, before, before, new Map([...stand].filter(([id]) => known.has(id))));
+  return unaltered.ok ? good({ garment: garment.value, before: unaltered.value, stand }) : unaltered;
+};
