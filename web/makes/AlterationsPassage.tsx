@@ -50,7 +50,7 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
     if (!current) return null;
     const steps = altered.outcomes.length;
     const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
-    const asked = { before: size.garment, after: altered.garment, shown, label, unit: say.unit, moving };
+    const asked = { before: altered.before, after: altered.garment, shown, label, unit: say.unit, moving };
     const changes = drawChanges(asked, last.current, cache);
     last.current = changes;
     const before = inHand && garmentBefore(size.garment, altered, make.steps, inHand.id);
@@ -66,7 +66,7 @@ const WhatFollows = () => {
   const say = useSay();
   const { size, altered } = useMake();
   const rested = useSettled(altered);
-  const lines = useMemo(() => sayWhatFollows(size.garment, rested.garment, say), [size.garment, rested, say]);
+  const lines = useMemo(() => sayWhatFollows(rested.before, rested.garment, say), [rested, say]);
   if (lines.length === 0) return null;
   return (
     <section className="what-follows" aria-labelledby="what-follows">
@@ -157,7 +157,7 @@ export const AlterationsPassage = () => {
         options={[
           { value: 'changed', label: words.showChanged },
           { value: 'all', label: words.showAll },
-          ...size.garment.pieces.map((piece) => ({ value: `piece:${piece.id}`, label: piece.name })),
+          ...altered.garment.pieces.map((piece) => ({ value: `piece:${piece.id}`, label: piece.name })),
         ]}
         onChange={(value) => setShown(value as ShownPieces)}
       />

@@ -46,7 +46,7 @@ const useRequest = (what: What): SheetRequest => {
   return useMemo(() => {
     const request: SheetRequest = {
       garment: altered.garment,
-      ...(altered.outcomes.length > 0 && what !== 'sheets' ? { original: size.garment } : {}),
+      ...(altered.outcomes.length > 0 && what !== 'sheets' ? { original: altered.before } : {}),
       title: pattern.name,
       size: size.id,
       make: name,
@@ -59,7 +59,7 @@ const useRequest = (what: What): SheetRequest => {
       locale,
     };
     if (what === 'changed') return { ...request, only: what };
-    if (what === 'overlay') return { ...request, only: what, cuts: cutPlaces(size.garment, altered) };
+    if (what === 'overlay') return { ...request, only: what, cuts: cutPlaces(altered.before, altered) };
     // An earlier print of this make was of the pattern as bought.
     if (what === 'sheets') return { ...request, printed: { garment: size.garment, alterations: [] } };
     return request;
@@ -73,7 +73,7 @@ const useSummary = (what: What): Summary | null => {
   const { name, paper } = make;
   return useMemo(() => {
     if (what !== 'summary' || (paper !== 'a4' && paper !== 'letter')) return null;
-    const subject = { title: pattern.name, size: size.id, make: name, before: size.garment, altered };
+    const subject = { title: pattern.name, size: size.id, make: name, before: altered.before, altered };
     return { ...subject, unit: say.unit, locale, paper };
   }, [altered, size, pattern.name, name, paper, say.unit, what]);
 };

@@ -60,16 +60,16 @@ const wayOf = (
   terminal: Terminal,
 ): Result<Partial<PrintRequest>> => {
   if (only === 'changed' || only === 'overlay') {
-    return good({ original: size.garment, only, cuts: cutPlaces(size.garment, altered) });
+    return good({ original: altered.before, only, cuts: cutPlaces(altered.before, altered) });
   }
-  if (only !== 'sheets') return good(altered.outcomes.length > 0 ? { original: size.garment } : {});
+  if (only !== 'sheets') return good(altered.outcomes.length > 0 ? { original: altered.before } : {});
   const before = applyAlterations(size.garment, printed);
   if (before.refusal) return { ok: false, problem: before.refusal.problem };
   return good({
     printed: {
       garment: before.garment,
       alterations: toldOf(before, terminal),
-      ...(before.outcomes.length > 0 ? { original: size.garment } : {}),
+      ...(before.outcomes.length > 0 ? { original: before.before } : {}),
     },
   });
 };
@@ -90,7 +90,7 @@ const print = async (chosen: ChosenGarment, asked: Asked, terminal: Terminal): P
     );
   if (only === 'summary') {
     if (paper !== 'a4' && paper !== 'letter') return refuse(terminal, bad('formats.summary-paper').problem);
-    const summary = await printSummaryPdf({ ...common, before: size.garment, altered, paper });
+    const summary = await printSummaryPdf({ ...common, before: altered.before, altered, paper });
     return withValue(terminal, summary, ({ bytes, pages, warnings }) => write(bytes, { pages }, warnings));
   }
   return withValue(terminal, wayOf(chosen, asked, altered, terminal), async (way) => {
