@@ -82,7 +82,7 @@ export const movedBustPoint = (
  * A dart's point on the line halfway between its legs' ends, so that the legs are equal, `back` mm from the
  * point it aims at (or as near to that as the line comes).
  */
-const pointBetween = (aim: Point, legs: readonly [Point, Point], back: number): Point => {
+export const pointBetween = (aim: Point, legs: readonly [Point, Point], back: number): Point => {
   const middle = lerp(legs[0], legs[1], 1 / 2);
   const across = subtract(legs[1], legs[0]);
   if (length(across) <= tolerance.same) return add(aim, scale(normalize(subtract(middle, aim)), back));

@@ -1,6 +1,8 @@
 import type { Alteration } from '../types.ts';
 import { armholeDepth } from './armhole-depth.ts';
+import { armholeGape } from './armhole-gape.ts';
 import { forwardShoulder } from './forward-shoulder.ts';
+import { neckGape } from './neck-gape.ts';
 import { necklineDepth } from './neckline-depth.ts';
 import { necklineWidth } from './neckline-width.ts';
 import { shoulderSlope } from './shoulder-slope.ts';
@@ -12,5 +14,7 @@ export const shoulderNeckAlterations: readonly Alteration[] = [
   forwardShoulder,
   necklineDepth,
   necklineWidth,
+  neckGape,
   armholeDepth,
+  armholeGape,
 ];

@@ -40,6 +40,23 @@ export const shoulderNeckWords: FamilyWords = {
       sentence: ({ params }, say) =>
         `shoulder seams: ${told(params, say, 'forward', 'back')} at the shoulder point, and the notch of the cap with them`,
     },
+    'neck-gape': {
+      name: 'Gaping neckline',
+      about:
+        'Folds out what a neckline is too long by as a wedge: into the bust dart or the back shoulder dart where there is one, else to nothing at the edge across. For a neckline that stands off the body.',
+      caution: 'A stretched neckline gapes too: stay the edge with a tape before you judge it.',
+      parameters: { amount: 'Shorter on each half by', where: 'Front or back' },
+      sentence: ({ params }, say) =>
+        `gaping neckline: ${say(amountOf(params))} folded out on each half of the ${where(params)}`,
+    },
+    'armhole-gape': {
+      name: 'Gaping armhole',
+      about:
+        'Folds out what the front armhole is too long by as a wedge to nothing at the bust point: the bust dart opens by it, or the princess seam takes it. For an armhole that stands off in front.',
+      caution: 'An armhole often gapes because the bust needs more room: look at that first.',
+      parameters: { amount: 'Shorter on each half by' },
+      sentence: ({ params }, say) => `gaping armhole: ${say(amountOf(params))} folded out on each front`,
+    },
     'armhole-depth': {
       name: 'Armhole deeper or higher',
       about:
@@ -75,6 +92,8 @@ export const shoulderNeckWords: FamilyWords = {
   },
   choices: { front: 'At the front', back: 'At the back' },
   holds: {
+    'neck-shorter': 'The neckline becomes shorter by the amount on each half.',
+    'armhole-shorter': 'The armhole becomes shorter by the amount.',
     'armhole-total': 'Front and back armhole together keep their length.',
     'shoulder-grows': 'Each shoulder changes by the amount, on front and back alike.',
     'shoulder-shorter': 'The shoulder changes by the amount, on front and back alike.',
@@ -83,10 +102,13 @@ export const shoulderNeckWords: FamilyWords = {
     collar: 'Collars, stands, bands and hoods are made as much longer or shorter.',
     'armhole-whole': 'The armhole moves whole and keeps its length, or nearly; the sleeve fits it as before.',
     'cap-notch': 'The place of the cap that meets the shoulder moves with the seam.',
+    'dart-opens': 'A dart that the wedge runs into opens by it.',
     cap: 'The cap of the sleeve is fitted to the armhole again where its ease does not allow the difference.',
     'lining-alike': 'The lining is altered alike.',
   },
   held: {
+    'neck-shorter': 'The neckline becomes shorter by the amount',
+    'armhole-shorter': 'The armhole becomes shorter by the amount',
     'armhole-total': 'Front and back armhole together keep their length',
     'shoulder-grows': 'The shoulder changes by the amount',
     'shoulder-shorter': 'The shoulder changes by the amount',
@@ -97,6 +119,14 @@ export const shoulderNeckWords: FamilyWords = {
     neckline: 'Length of the neckline on this piece',
   },
   problems: {
+    'alter.wedge-too-short': {
+      message: 'From the edge of {piece} to where the wedge would end is too short for so much.',
+      remedy: 'Choose a smaller amount.',
+    },
+    'alter.no-bust-shaping': {
+      message: 'No front of this garment with an armhole has a bust dart or a princess seam over the bust.',
+      remedy: 'Ease the armhole on to a tape, or give the front a bust dart first.',
+    },
     'alter.shoulder-too-steep': {
       message: 'The shoulder of {piece} is too short to be so steep.',
       remedy: 'Choose a smaller amount.',
