@@ -58,12 +58,28 @@ const heights = (garment: Garment, where: Where): readonly { readonly piece: Pie
   const levelAt = (piece: Piece | undefined): Level | undefined => piece && nearestLevel(piece, where);
   const next = levelAt(carriers[first]);
   const from = next ? (marked[first] as number) - next.from.y : null;
-  return carriers.flatMap((piece, i) => {
+  const chosen = carriers.flatMap((piece, i) => {
     const own = marked[i] ?? null;
     if (own !== null) return [{ piece, y: own }];
     const level = levelAt(piece);
     const alike = where !== 'sleeve' && level?.id === next?.id;
     return !alike || !level || from === null ? [] : [{ piece, y: level.from.y + from }];
+  });
+  return [...chosen, ...markedAlike(garment, chosen)];
+};
+
+/** Pockets, facings and stands that say nothing of the body's levels but carry a line of the very name the others are cut at. */
+const markedAlike = (
+  garment: Garment,
+  chosen: readonly { readonly piece: Piece; readonly y: number }[],
+): readonly { readonly piece: Piece; readonly y: number }[] => {
+  const lineAt = (piece: Piece, y: number): string | undefined =>
+    piece.lines.find(({ kind, path }) => kind === 'lengthen-or-shorten' && pathStart(path).y === y)?.id;
+  const names = new Set(chosen.map(({ piece, y }) => lineAt(piece, y)));
+  return garment.pieces.flatMap((piece) => {
+    if (piece.levels.length > 0 || chosen.some((one) => one.piece === piece)) return [];
+    const inner = piece.lines.find(({ id, kind }) => kind === 'lengthen-or-shorten' && names.has(id));
+    return inner ? [{ piece, y: pathStart(inner.path).y }] : [];
   });
 };
 

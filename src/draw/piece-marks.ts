@@ -157,7 +157,7 @@ export const innerMarks = (piece: Piece): readonly PathMark[] =>
 /** A cross in a ring at the bust point. */
 export const bustPointMarks = (piece: Piece): readonly PathMark[] =>
   piece.landmarks
-    .filter((landmark) => landmark.id === 'bust-point')
+    .filter((landmark) => landmark.id === 'bust-point' || landmark.id === 'bust-point-left')
     .map(({ at }) =>
       pathMark(
         'marks',
