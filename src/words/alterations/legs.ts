@@ -1,5 +1,70 @@
 import type { FamilyWords } from './family.ts';
 
+type Params = Readonly<Record<string, unknown>>;
+const amount = (params: Params): number => Number(params['amount'] ?? 0);
+const where = (params: Params): string => String(params['where'] ?? 'back');
+
 export const legsWords: FamilyWords = {
-  alterations: {},
+  alterations: {
+    'crotch-length': {
+      name: 'Crotch longer or shorter',
+      about:
+        'Opens a wedge at the hip from the crotch seam to nothing at the side, front or back, or folds it out. For taut lines that fall from the crotch; or, folded out at the back, for slack below a flat seat.',
+      caution: 'Try on sitting as well as standing before you settle it.',
+      sentence: ({ params }, say) =>
+        `${where(params)} crotch ${amount(params) < 0 ? 'shorter' : 'longer'} by ${say(Math.abs(amount(params)))} at the seam, nothing at the side`,
+      more: 'Longer',
+      less: 'Shorter',
+    },
+    'crotch-point': {
+      name: 'Crotch point out or in',
+      about:
+        'Moves the crotch point of front or back out or in; the inside leg runs back to the knee and keeps its length. For thighs fuller or thinner on the inside, or a seat that is deeper or flatter from front to back.',
+      sentence: ({ params }, say) =>
+        `${where(params)} crotch point ${amount(params) < 0 ? 'in' : 'out'} by ${say(Math.abs(amount(params)))} on each leg`,
+      more: 'Out',
+      less: 'In',
+    },
+    'crotch-curve': {
+      name: 'Crotch curve deeper or flatter',
+      about:
+        'Scoops the crotch seam of front or back deeper at its lower half, or makes it flatter; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
+      sentence: ({ params }, say) =>
+        `${where(params)} crotch curve ${amount(params) < 0 ? 'flatter' : 'deeper'} by ${say(Math.abs(amount(params)))}`,
+      more: 'Deeper',
+      less: 'Flatter',
+    },
+    'leg-width': {
+      name: 'Leg wider or narrower',
+      about:
+        'Widens or narrows front and back of each leg alike at the knee or the hem, half in the side seam and half in the inside leg, so that grain and crease stay in the middle.',
+      caution: 'Wide hems trail and catch on steps and pedals; a narrow one has to pass the heel.',
+      sentence: ({ params }, say) =>
+        `legs ${amount(params) < 0 ? 'narrower' : 'wider'} at the ${where(params)} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} round each leg`,
+    },
+  },
+  choices: { front: 'On the front', back: 'On the back', knee: 'At the knee', hem: 'At the hem' },
+  holds: {
+    'sides-stay': 'The side seams keep their lengths.',
+    'inside-leg-stays': 'The inside leg keeps its length.',
+    'crotch-stays': 'The crotch seam stays as it was.',
+  },
+  follows: {
+    'crotch-grows': 'The crotch seam becomes longer or shorter.',
+    'thigh-grows': 'The thigh becomes wider or narrower by as much.',
+  },
+  held: {
+    'crotch-grows': 'The crotch seam grows by the amount',
+    'crotch-follows': 'The crotch seam follows its point',
+  },
+  problems: {
+    'alter.no-legs': {
+      message: 'This garment has no legs whose pieces say where the crotch point lies.',
+      remedy: 'Use this on trousers and dungarees, or mark the crotch point on the pieces.',
+    },
+    'alter.no-leg-there': {
+      message: 'The legs do not reach so far down ({where}).',
+      remedy: 'Choose the hem.',
+    },
+  },
 };
