@@ -7,11 +7,11 @@ import { follow } from '../follow.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
-import { bustPivot, foldAlike, foldOut, type Pivot, placeOn, type Wedge } from './gape.ts';
+import { bustPivot, foldAlike, foldOut, type Pivot, placeOn, squarePlace, type Wedge } from './gape.ts';
 import { type Armhole, armholesOf, endPoint, isFront, isLining, matesOf, needsArmhole } from './upper.ts';
 
-/** Where the armhole is cut, as a share of its upper edge, from the shoulder down: above its notch. */
-const cutShare = 0.5;
+/** Where the armhole may be cut, as shares of its upper edge from the shoulder down. */
+const cutShares = [0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85] as const;
 
 /** A princess front: its seam passes the bust point, and the wedge hinges on it there. */
 const princessPivot = (garment: Garment, piece: Piece): Pivot | null => {
@@ -32,10 +32,13 @@ interface Gape {
   readonly wedge: Wedge;
 }
 
-const placeOf = ({ edges, reversed }: Armhole): EdgeEnd => ({
-  edge: edges[0] as string,
-  at: reversed ? 1 - cutShare : cutShare,
-});
+const placeOf = ({ piece, edges, reversed }: Armhole, pivot: Point): EdgeEnd =>
+  squarePlace(
+    piece,
+    edges[0] as string,
+    pivot,
+    cutShares.map((share) => (reversed ? 1 - share : share)),
+  );
 
 /** Fronts of the shell whose armhole a wedge can be folded out of. */
 const gapesOf = (garment: Garment): readonly Gape[] =>
@@ -48,7 +51,7 @@ const gapesOf = (garment: Garment): readonly Gape[] =>
       if (!pivot) return [];
       // Below a dart's wedge the side swings up; where the wedge hinges on the princess seam the shoulder swings down.
       const swinging = endPoint(piece, bust ? foot : top);
-      return [{ armhole, wedge: { piece: piece.id, place: placeOf(armhole), pivot, swinging } }];
+      return [{ armhole, wedge: { piece: piece.id, place: placeOf(armhole, pivot.at), pivot, swinging } }];
     });
 
 /** The lining under a princess front, folded by the same angle about the same place, where it lies alike on its paper. */
@@ -64,7 +67,7 @@ const liningFolded = (work: Work, { armhole, wedge }: Gape, angle: number): Resu
     work,
     {
       piece: under.piece.id,
-      place: placeOf(under),
+      place: placeOf(under, at),
       pivot: { kind: 'edge', at, end: hinge },
       swinging: endPoint(under.piece, under.top),
     },

@@ -4,17 +4,30 @@ import {
   type Path,
   type Point,
   pathLength,
+  segmentLengths,
+  segmentTangentAt,
+  subPath,
   subtract,
   tolerance,
+  turnBetween,
 } from '../../geometry/index.ts';
-import { type DartShape, dartsOf, edgeRuns, type Piece, pointOnEdge, tangentOnEdge } from '../../pattern/index.ts';
-import { bad, type Result } from '../../units/index.ts';
+import {
+  type DartShape,
+  dartsOf,
+  edgeLength,
+  edgeRuns,
+  type Piece,
+  pointOnEdge,
+  tangentOnEdge,
+} from '../../pattern/index.ts';
+import { bad, good, type Result } from '../../units/index.ts';
 import { dartedFront, reached } from '../anatomy.ts';
 import { pointBetween } from '../bust-front.ts';
 import type { CutPlan, EdgeEnd } from '../cut.ts';
 import { partBeside, swing } from '../move.ts';
+import { blended } from '../stretch.ts';
 import { secant } from '../warp.ts';
-import { cutAndMove, pieceNow, type Truing, type Work } from '../work.ts';
+import { cutAndMove, pieceNow, type Truing, trueEdges, type Work } from '../work.ts';
 
 /** Where a wedge that is folded out comes to nothing: at the bust point or the point of a dart, which opens by it, or on the edge across. */
 export type Pivot =
@@ -90,11 +103,13 @@ const folded = (
   const legsNow = legs && ([nearer === 0 ? moved(legs[0]) : legs[0], nearer === 1 ? moved(legs[1]) : legs[1]] as const);
   const point = legsNow ? dartPoint(pivot, legsNow) : null;
   const truing = ({ edge }: { readonly edge: string }): Truing =>
-    edge === place.edge
-      ? 'blend'
-      : pivot.kind === 'edge' && edge === pivot.end.edge
-        ? hingeTruing(piece, edge)
-        : 'blend';
+    edge === place.edge && led
+      ? 'none'
+      : edge === place.edge
+        ? 'blend'
+        : pivot.kind === 'edge' && edge === pivot.end.edge
+          ? hingeTruing(piece, edge)
+          : 'blend';
   const made = cutAndMove(work, id, planOf(place, pivot), {
     move: (pieces) => swing(pieces, partBeside(pieces, 'gape', right ? 'right' : 'left'), pivot.at, turn),
     owners: () => (point && pivot.kind !== 'edge' ? { darts: { [pivot.dart.id]: point } } : {}),
@@ -138,31 +153,129 @@ const overBustPoint = (work: Work, id: string, bustPoint: Point): Work => ({
   },
 });
 
-/** A wedge folded out so that the edge, drawn fair again, is shorter by the amount; and the angle that took. */
+/** A wedge folded out, the edge it was cut from drawn fair again and shorter by exactly the amount; and the angle that took. */
 export const foldOut = (
   work: Work,
   wedge: Wedge,
   amount: number,
 ): Result<{ readonly work: Work; readonly angle: number }> => {
   const piece = pieceNow(work, wedge.piece);
-  const at = pointOnEdge(piece, wedge.place.edge, wedge.place.at);
-  const reach = distance(at, wedge.pivot.at);
-  if (reach <= Math.abs(amount)) return bad('alter.wedge-too-short', { piece: piece.name });
-  const was = work.tape.edge(piece, wedge.place.edge);
-  const guess = 2 * Math.asin(amount / 2 / reach);
-  let problem: Result<Work> | null = null;
-  const off = (angle: number): number => {
-    const made = folded(work, wedge, angle, true);
-    if (!made.ok) problem = made;
-    return made.ok
-      ? made.value.tape.edge(pieceNow(made.value, wedge.piece), wedge.place.edge) - was + amount
-      : Number.NaN;
-  };
-  const angle = secant(off, guess, guess * 1.05, tolerance.walk);
-  if (problem) return problem;
-  if (angle === null) return bad('alter.wedge-too-short', { piece: piece.name });
+  const reach = distance(pointOnEdge(piece, wedge.place.edge, wedge.place.at), wedge.pivot.at);
+  const share = amount / 2 / reach;
+  if (share >= 1) return bad('alter.wedge-too-short', { piece: piece.name });
+  const angle = 2 * Math.asin(share);
+  const wanted = work.tape.edge(piece, wedge.place.edge) - amount;
   const made = folded(work, wedge, angle, true);
-  return made.ok ? { ok: true, value: { work: made.value, angle } } : made;
+  if (!made.ok) return made;
+  const fair = drawnFair(made.value, wedge, wanted);
+  if (fair) return good({ work: fair, angle });
+  const turned = turnedFair(work, wedge, wanted, angle);
+  return turned ? good(turned) : bad('alter.wedge-too-short', { piece: piece.name });
+};
+
+/** How far on both sides of a closed wedge its edge is drawn anew, mm: the furthest that gives a fair curve. */
+const reaches = [60, 50, 40, 32, 25, 20, 15] as const;
+
+/** Fullness of a curve that is neither flattened nor bulging. */
+const fairFullness = [0.6, 1.7] as const;
+
+interface Closed {
+  readonly path: Path;
+  readonly bridge: { readonly from: number; readonly to: number };
+}
+
+const closedEdge = (work: Work, { piece: id, place }: Wedge): Closed | null => {
+  const [path, more] = edgeRuns(pieceNow(work, id), place.edge);
+  const bridge = path && !more ? joinedAt(path) : null;
+  return path && bridge ? { path, bridge } : null;
+};
+
+/** The edge over a closed wedge drawn as one curve over so much on both sides. */
+const drawnOver = ({ path, bridge }: Closed, reach: number, fullness: number): Path => {
+  const whole = pathLength(path);
+  const [from, to] = [Math.max(bridge.from - reach, 0), Math.min(bridge.to + reach, whole)];
+  const [head, tail] = [from > 0 ? subPath(path, 0, from) : [], to < whole ? subPath(path, to, whole) : []];
+  return [...head, ...blended(path, from, to, fullness), ...tail];
+};
+
+/** An edge with the gap or overlap of a closed wedge in it, drawn as one curve over that, of which the whole is so long; null where none is fair. */
+const drawnFair = (work: Work, wedge: Wedge, length: number): Work | null => {
+  const closed = closedEdge(work, wedge);
+  if (!closed) return null;
+  for (const reach of reaches) {
+    const off = (fullness: number): number => pathLength(drawnOver(closed, reach, fullness)) - length;
+    const fullness = secant(off, 1, 1.05, tolerance.walk);
+    if (fullness === null || fullness < fairFullness[0] || fullness > fairFullness[1]) continue;
+    return trueEdges(work, wedge.piece, { [wedge.place.edge]: [drawnOver(closed, reach, fullness)] });
+  }
+  return null;
+};
+
+/** How much more or less than its chord's angle a wedge may be turned for its edge to be so long. */
+const fairTurn = [0.6, 1.6] as const;
+
+/** The same for an edge too straight for that: the wedge itself a little wider or narrower, its edge drawn evenly. */
+const turnedFair = (
+  work: Work,
+  wedge: Wedge,
+  length: number,
+  guess: number,
+): { readonly work: Work; readonly angle: number } | null => {
+  for (const reach of reaches) {
+    const made = (angle: number): Work | null => {
+      const done = folded(work, wedge, angle, true);
+      const closed = done.ok ? closedEdge(done.value, wedge) : null;
+      return done.ok && closed
+        ? trueEdges(done.value, wedge.piece, { [wedge.place.edge]: [drawnOver(closed, reach, 1)] })
+        : null;
+    };
+    const off = (angle: number): number => {
+      const done = made(angle);
+      return done ? done.tape.edge(pieceNow(done, wedge.piece), wedge.place.edge) - length : Number.NaN;
+    };
+    const angle = secant(off, guess, guess * 1.05, tolerance.walk);
+    if (angle === null || angle < fairTurn[0] * guess || angle > fairTurn[1] * guess) continue;
+    const done = made(angle);
+    if (done) return { work: done, angle };
+  }
+  return null;
+};
+
+/**
+ * Where an edge is best cut for a wedge to a pivot: of some places, as shares of it, the one at which the wedge comes
+ * most nearly square out of the edge, for there its parts close on one another without a jog. Clear of notches.
+ */
+export const squarePlace = (piece: Piece, edge: string, pivot: Point, shares: readonly number[]): EdgeEnd => {
+  const whole = edgeLength(piece, edge);
+  const clear = shares.filter((at) =>
+    piece.notches.every((one) => one.edge !== edge || Math.abs(one.at - at) * whole >= clearOfNotch),
+  );
+  const skew = (at: number): number => {
+    const to = subtract(pivot, pointOnEdge(piece, edge, at));
+    const along = tangentOnEdge(piece, edge, at);
+    return Math.abs(to.x * along.x + to.y * along.y) / Math.hypot(to.x, to.y);
+  };
+  const places = clear.length > 0 ? clear : shares;
+  return { edge, at: places.reduce((a, b) => (skew(b) < skew(a) ? b : a)) };
+};
+
+/** A cut keeps so far from a notch, mm. */
+const clearOfNotch = 8;
+
+/** Where an edge turns the most at once and back: the straight bridge between the two parts of a closed wedge. */
+const joinedAt = (path: Path): { readonly from: number; readonly to: number } | null => {
+  const lengths = segmentLengths(path);
+  let along = 0;
+  let best: { readonly from: number; readonly to: number; readonly turn: number } | null = null;
+  for (const [i, segment] of path.entries()) {
+    const [from, to] = [along, along + (lengths[i] as number)];
+    along = to;
+    const [before, after] = [path[i - 1], path[i + 1]];
+    if (segment.kind !== 'line' || !before || !after) continue;
+    const turn = Math.abs(turnBetween(segmentTangentAt(before, 1), segmentTangentAt(segment, 0)));
+    if (!best || turn > best.turn) best = { from, to, turn };
+  }
+  return best;
 };
 
 /** The same wedge on a lining, by the angle of its shell. */

@@ -1,12 +1,12 @@
 import { distance, type Point, tolerance } from '../../geometry/index.ts';
-import { type Garment, type Piece, pieceOf, pointOnEdge } from '../../pattern/index.ts';
+import { edgeLength, type Garment, type Piece, pieceOf, pointOnEdge } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import type { EdgeEnd } from '../cut.ts';
 import { follow, traceFacings } from '../follow.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
-import { bustPivot, dartIn, foldAlike, foldOut, metFrom, type Pivot, placeOn } from './gape.ts';
+import { bustPivot, dartIn, foldAlike, foldOut, metFrom, type Pivot, placeOn, squarePlace } from './gape.ts';
 import {
   armholesOf,
   chainsOf,
@@ -19,8 +19,8 @@ import {
   other,
 } from './upper.ts';
 
-/** Where a neckline is cut, as a share of its longest edge: between centre and shoulder, off the notch in its middle. */
-const cutShare = 0.45;
+/** Where a neckline may be cut, as shares of its longest edge from the centre. */
+const cutShares = [0.3, 0.35, 0.4, 0.45, 0.55, 0.6, 0.65] as const;
 
 /** A hinge lies at least so far, mm, from the shoulder. */
 const leastBelow = 30;
@@ -54,9 +54,23 @@ const pivotOf = (garment: Garment, { piece, side, shoulder }: Neckline): Pivot =
 };
 
 /** A place on the neckline, on its longest edge. */
-const placeOf = ({ piece, edges, reversed }: Neckline, work: Work): EdgeEnd => {
+const placeOf = ({ piece, edges, reversed }: Neckline, pivot: Point, work: Work): EdgeEnd => {
   const edge = edges.reduce((a, b) => (work.tape.edge(piece, b) > work.tape.edge(piece, a) ? b : a));
-  return { edge, at: reversed ? 1 - cutShare : cutShare };
+  return squarePlace(
+    piece,
+    edge,
+    pivot,
+    cutShares.map((share) => (reversed ? 1 - share : share)),
+  );
+};
+
+/** An edge of a neckline shorter than this, mm, cannot give up a wedge and still be one fair curve. */
+const leastEdge = 50;
+
+const hasRoom = (garment: Garment, side: string): boolean => {
+  const necklines = necklinesOf(garment).filter((one) => one.side === side);
+  const longest = ({ piece, edges }: Neckline): number => Math.max(...edges.map((edge) => edgeLength(piece, edge)));
+  return necklines.length > 0 && necklines.every((neckline) => longest(neckline) >= leastEdge);
 };
 
 /** The lining's piece that lies under a piece of the shell: its shoulder lies on the other's. */
@@ -109,9 +123,7 @@ export const neckGape: Alteration = {
   inAll: 2,
   needs: needsNeckline,
   options: (garment, parameter) =>
-    parameter === 'where'
-      ? ['front', 'back'].filter((side) => necklinesOf(garment).some((one) => one.side === side))
-      : [],
+    parameter === 'where' ? ['front', 'back'].filter((side) => hasRoom(garment, side)) : [],
   holds: ['shoulder', 'armhole', 'neck-shorter', 'seam-walks'],
   follows: ['dart-opens', 'facings', 'collar'],
   apply: (garment, params) => {
@@ -122,7 +134,7 @@ export const neckGape: Alteration = {
     for (const neckline of necklines) {
       const { piece, shoulder } = neckline;
       const pivot = pivotOf(garment, neckline);
-      const place = placeOf(neckline, work);
+      const place = placeOf(neckline, pivot.at, work);
       const swinging = endPoint(piece, shoulder);
       const done = foldOut(work, { piece: piece.id, place, pivot, swinging }, amount);
       if (!done.ok) return done;
