@@ -29,7 +29,10 @@ export const settledParams = (alteration: Alteration, garment: Garment, params: 
       continue;
     }
     if (parameter.unit === 'choice') {
-      const choice = given ?? parameter.usual;
+      const here = alteration.options?.(garment, name) ?? [];
+      // A place this garment has not is refused by the alteration itself, in its own words; left out, it is one that is there.
+      const usual = here.length > 0 && !here.includes(parameter.usual) ? here[0] : parameter.usual;
+      const choice = given ?? usual;
       if (typeof choice !== 'string' || !parameter.choices.includes(choice)) {
         return bad('alter.not-a-choice', {
           parameter: name,

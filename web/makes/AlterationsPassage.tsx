@@ -15,7 +15,7 @@ import { garmentBefore, gripOf } from './grip.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
-import { addStep, alterationOf, putBack, setParam, suggestionFor } from './steps.ts';
+import { addStep, alterationOf, begunIn, putBack, setParam, suggestionFor } from './steps.ts';
 import { UsualAlterations } from './UsualAlterations.tsx';
 import { sayWhatFollows } from './what-follows.ts';
 
@@ -64,7 +64,7 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
 /** What the list does to the rest, once her hand rests. */
 const WhatFollows = () => {
   const say = useSay();
-  const { size, altered } = useMake();
+  const { altered } = useMake();
   const rested = useSettled(altered);
   const lines = useMemo(() => sayWhatFollows(rested.before, rested.garment, say), [rested, say]);
   if (lines.length === 0) return null;
@@ -108,7 +108,11 @@ export const AlterationsPassage = () => {
     awaited.current = count;
     setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
     const way = fit.ok ? fit.value.ways.find((one) => one.startingSize === size.id) : undefined;
-    change((before) => addStep(before, alteration, suggestionFor(before, way, alteration)), `add step ${count + 1}`);
+    const begun = begunIn(alteration, altered.garment);
+    change(
+      (before) => addStep(before, alteration, suggestionFor(before, way, alteration) ?? begun),
+      `add step ${count + 1}`,
+    );
   };
   const gone = removed && !make.steps.some(({ id }) => id === removed.step.id) ? removed : null;
   return (

@@ -211,11 +211,15 @@ const ParameterField = ({ step, name, parameter, title, before }: FieldProps) =>
       />
     );
   }
+  // Only places this garment has are offered; what the step already says is left to stand.
+  const here = alterationOf(step)?.options?.(before, name) ?? [];
+  const chosen = String(step.params[name] ?? here[0] ?? parameter.usual);
+  const choicesHere = here.length > 0 ? [...new Set([...here, chosen])] : parameter.choices;
   return (
     <Select
       label={label}
-      value={String(step.params[name] ?? parameter.usual)}
-      options={parameter.choices.map((value) => ({ value, label: choiceName(value, step.alteration) }))}
+      value={chosen}
+      options={choicesHere.map((value) => ({ value, label: choiceName(value, step.alteration) }))}
       onChange={put}
     />
   );

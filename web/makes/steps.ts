@@ -7,7 +7,7 @@ import {
 } from '../../src/alter/index.ts';
 import type { Way } from '../../src/fit/index.ts';
 import type { Make } from '../../src/make/index.ts';
-import type { AlterationStep } from '../../src/pattern/index.ts';
+import type { AlterationStep, Garment } from '../../src/pattern/index.ts';
 import { millimetresPer, type Unit } from '../../src/units/index.ts';
 import { freshId } from '../app/documents.ts';
 
@@ -24,6 +24,17 @@ const begunWith = (parameter: Parameter): number | string | undefined => {
   if (parameter.unit === 'choice') return parameter.usual;
   return parameter.unit === 'share' ? (parameter.usual[0] + parameter.usual[1]) / 2 : undefined;
 };
+
+/** What a step is begun with on a garment: as usual, and of places to choose from one the garment has. */
+export const begunIn = (alteration: Alteration, garment: Garment): AlterationStep['params'] =>
+  Object.fromEntries(
+    Object.entries(alteration.params).flatMap(([name, parameter]) => {
+      const here = parameter.unit === 'choice' ? (alteration.options?.(garment, name) ?? []) : [];
+      const usual = begunWith(parameter);
+      const value = here.length > 0 && !here.includes(String(usual)) ? here[0] : usual;
+      return value === undefined ? [] : [[name, value] as const];
+    }),
+  );
 
 /** A new step of an alteration, as the fit suggests it or else as it is usually begun. */
 export const newStep = (

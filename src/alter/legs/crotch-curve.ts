@@ -19,7 +19,7 @@ import { beginWork, finishWork, pieceNow, redrawEdges } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 
 /** The curve is scooped over the lower half of the crotch seam. */
-const curvedShare = 0.55;
+const curvedShare = 0.42;
 
 const spacing = 20;
 

@@ -89,6 +89,8 @@ export const legWidth: Alteration = {
         : bad('alter.no-legs', {}).problem)
     );
   },
+  options: (garment, name) =>
+    name === 'where' ? places.filter((where) => legsOf(garment).every((leg) => knotsFor(leg, where, 1))) : [],
   handle: (garment, params) => {
     const [leg] = legsOf(garment);
     const knots = leg && knotsFor(leg, params.where as Where, 1);

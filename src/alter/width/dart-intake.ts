@@ -102,7 +102,7 @@ export const dartIntake: Alteration = {
   amount: 'amount',
   inAll: 2,
   needs: needsDart,
-  options: (garment) => shapingDarts(garment),
+  options: (garment, name) => (name === 'dart' ? shapingDarts(garment) : []),
   handle: (garment, params) => {
     const [id, dart] = String(params.dart).split('/') as [string, string];
     const found = garment.pieces.find((piece) => piece.id === id && piece.darts.some((one) => one.id === dart));

@@ -119,6 +119,7 @@ export const sideSeamsAlteration: Alteration = {
   amount: 'amount',
   inAll: 4,
   needs: needsSides,
+  options: (garment, name) => (name === 'where' ? places.filter((where) => sidesAt(garment, where, 1).length > 0) : []),
   handle: (garment, params) => {
     const where = params.where as Where;
     const [found] = sidesAt(garment, where, 1);
