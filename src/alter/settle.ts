@@ -16,7 +16,7 @@ export const settledParams = (alteration: Alteration, garment: Garment, params: 
   for (const [name, parameter] of Object.entries(alteration.params)) {
     const given = params[name];
     if (parameter.unit === 'named') {
-      const options = alteration.options?.(garment, name) ?? [];
+      const options = alteration.options?.(garment, name, { ...params, ...settled }) ?? [];
       const named = given ?? options[0];
       if (typeof named !== 'string' || !options.includes(named)) {
         return bad('alter.not-a-choice', { parameter: name, given: String(named ?? ''), choices: options.join(', ') });
@@ -29,7 +29,7 @@ export const settledParams = (alteration: Alteration, garment: Garment, params: 
       continue;
     }
     if (parameter.unit === 'choice') {
-      const here = alteration.options?.(garment, name) ?? [];
+      const here = alteration.options?.(garment, name, { ...params, ...settled }) ?? [];
       // A place this garment has not is refused by the alteration itself, in its own words; left out, it is one that is there.
       const usual = here.length > 0 && !here.includes(parameter.usual) ? here[0] : parameter.usual;
       const choice = given ?? usual;

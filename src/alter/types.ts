@@ -142,8 +142,9 @@ export interface Alteration {
    * of this garment. The patterns it is for are those whose garments lack nothing.
    */
   readonly needs: (garment: Garment) => Problem | null;
-  /** What a `named` parameter may name on this garment, the usual first; of a choice, those this garment has a place for. */
-  readonly options?: (garment: Garment, parameter: string) => readonly string[];
+  /**
+   * What a `named` parameter may name on this garment, the usual first; of a choice, those this garment has a place for. */
+  readonly options?: (garment: Garment, parameter: string, params?: Params) => readonly string[];
   readonly handle?: (garment: Garment, params: Params) => Handle | null;
   /** The alteration and parameters that undo it, where there are such. */
   readonly reverse?: (params: Params) => { readonly alteration: string; readonly params: Params };

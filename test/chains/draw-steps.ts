@@ -36,14 +36,15 @@ const drawn = (
   garment: Garment,
   [name, parameter]: readonly [string, Parameter],
   range: Range,
+  before: Params,
 ): number | string | null => {
   if (parameter.unit === 'choice') {
     // Where an alteration says which of its choices this garment has, only those are asked.
-    const here = alteration.options?.(garment, name) ?? [];
+    const here = alteration.options?.(garment, name, before) ?? [];
     return oneOf(random, here.length > 0 ? here : parameter.choices);
   }
   if (parameter.unit === 'named') {
-    const options = alteration.options?.(garment, name) ?? [];
+    const options = alteration.options?.(garment, name, before) ?? [];
     return options.length === 0 ? null : oneOf(random, options);
   }
   const limits = range === 'usual' ? parameter.usual : ([parameter.min, parameter.max] as const);
@@ -53,13 +54,15 @@ const drawn = (
 };
 
 /** Values for every parameter an alteration declares, as its own declaration says. */
-export const drawParams = (random: Random, alteration: Alteration, garment: Garment, range: Range): Params =>
-  Object.fromEntries(
-    Object.entries(alteration.params).flatMap((entry) => {
-      const value = drawn(random, alteration, garment, entry, range);
-      return value === null ? [] : [[entry[0], value]];
-    }),
-  );
+export const drawParams = (random: Random, alteration: Alteration, garment: Garment, range: Range): Params => {
+  const params: Record<string, number | string> = {};
+  // What there is to choose from may depend on what was chosen before it.
+  for (const entry of Object.entries(alteration.params)) {
+    const value = drawn(random, alteration, garment, entry, range, params);
+    if (value !== null) params[entry[0]] = value;
+  }
+  return params;
+};
 
 /** What can be asked of a garment as it is: alterations it lacks nothing for. */
 export const askable = (

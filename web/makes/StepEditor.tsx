@@ -185,7 +185,7 @@ const ParameterField = ({ step, name, parameter, title, before }: FieldProps) =>
   if (parameter.unit === 'mm') return <Amount step={step} name={name} parameter={parameter} title={title} />;
   if (parameter.unit === 'share') return <Share step={step} name={name} parameter={parameter} />;
   if (parameter.unit === 'named') {
-    const options = alterationOf(step)?.options?.(before, name) ?? [];
+    const options = alterationOf(step)?.options?.(before, name, step.params) ?? [];
     const given = String(step.params[name] ?? options[0] ?? '');
     // What the garment no longer has stays in sight until she chooses anew.
     const listed = options.includes(given) || given === '' ? options : [given, ...options];
@@ -212,7 +212,7 @@ const ParameterField = ({ step, name, parameter, title, before }: FieldProps) =>
     );
   }
   // Only places this garment has are offered; what the step already says is left to stand.
-  const here = alterationOf(step)?.options?.(before, name) ?? [];
+  const here = alterationOf(step)?.options?.(before, name, step.params) ?? [];
   const chosen = String(step.params[name] ?? here[0] ?? parameter.usual);
   const choicesHere = here.length > 0 ? [...new Set([...here, chosen])] : parameter.choices;
   return (

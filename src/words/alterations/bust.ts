@@ -1,5 +1,11 @@
 import type { FamilyWords } from './family.ts';
 
+/** The last word of a name such as `front/bust`. */
+const nameOf = (value: unknown): string =>
+  String(value ?? '')
+    .split('/')
+    .at(-1) ?? '';
+
 export const bustWords: FamilyWords = {
   alterations: {
     'full-bust': {
@@ -15,6 +21,71 @@ export const bustWords: FamilyWords = {
         'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
       sentence: ({ params }, say) =>
         `small bust: ${say(Number(params['amount'] ?? 0))} less on each half of the front, ${say(Number(params['amount'] ?? 0), 2)} in all`,
+    },
+    'move-dart': {
+      name: 'Move a dart',
+      about:
+        'Swings a dart, or part of it, into another edge of the same piece: from the side to the hem, the shoulder, the neck or the armhole. What it takes in stays the same.',
+      sentence: ({ params }) => `dart ${nameOf(params['dart'])} moved to ${nameOf(params['to'])}`,
+    },
+    'dart-to': {
+      name: 'Dart let go into gathers, tucks or ease',
+      about:
+        'Leaves a dart unstitched: what it took in is gathered, laid in tucks or eased into the seam it opens in; at a hem it hangs as fullness.',
+      sentence: ({ params }) => `dart ${nameOf(params['dart'])} let go into ${String(params['as'] ?? 'gathers')}`,
+    },
+    'shorten-dart': {
+      name: 'Dart shorter or longer',
+      about:
+        'Draws the point of a dart back, or on; its mouth stays. For a dart that ends on the fullest point, or far short of it.',
+      sentence: ({ params }, say) => {
+        const amount = Number(params['amount'] ?? 0);
+        return `dart ${nameOf(params['dart'])} ${amount < 0 ? 'longer' : 'shorter'} by ${say(Math.abs(amount))}`;
+      },
+      more: 'Shorter',
+      less: 'Longer',
+    },
+  },
+  parameters: { to: 'To which edge', at: 'How far along it', share: 'How much of it', as: 'Into' },
+  choices: { gathers: 'Gathers', tucks: 'Tucks', ease: 'Ease' },
+  holds: {
+    'dart-angle-kept': 'The new dart takes in the same angle.',
+    'edges-closed': 'Every edge keeps its length, darts closed.',
+    'other-edges': 'The other edges keep their lengths.',
+  },
+  follows: {
+    notches: 'Notches go along with the parts they lie on.',
+    'gathered-in': 'The seam is sewn with as much more gathered, tucked or eased in.',
+  },
+  changed: {
+    'dart-opens': 'The new dart’s intake',
+    'dart-let-go': 'What the dart took in is let go',
+    'dart-length': 'Length of the dart',
+  },
+  problems: {
+    'alter.no-dart': {
+      message: 'This garment has no dart.',
+      remedy: 'Choose another alteration; a bust alteration can make one.',
+    },
+    'alter.dart-on-other-piece': {
+      message: 'A dart of {piece} can only be moved to an edge of the same piece.',
+      remedy: 'Choose one of its edges.',
+    },
+    'alter.dart-at-corner': {
+      message: 'The dart of {piece} opens at a corner, where two edges meet.',
+      remedy: 'Move it into one of the edges first.',
+    },
+    'alter.dart-hangs': {
+      message: 'The edge of {piece} is sewn to nothing there: {intake} hang as fullness.',
+      remedy: 'Gather it into a band, or leave it to hang.',
+    },
+    'alter.too-much-ease': {
+      message: '{by} is more than can be eased into the seam of {piece} without puckers.',
+      remedy: 'Gather it or lay it in tucks.',
+    },
+    'alter.dart-too-short': {
+      message: 'The dart of {piece} would be shorter than {least}, and pucker.',
+      remedy: 'Choose a smaller amount.',
     },
   },
 };
