@@ -5,6 +5,7 @@ import {
   compose,
   distance,
   dot,
+  extendPath,
   fitCubics,
   joinPaths,
   mirrorX,
@@ -230,26 +231,39 @@ const sameRuns = (a: Piece, b: Piece): boolean =>
     );
   });
 
-/** An edge of the facing that lay along an edge of the piece (its shoulder, its centre): cut anew from that edge's new line, as long as it was, from the end it shared. */
+/**
+ * An edge of the facing that lay along an edge of the piece (its shoulder, its centre): cut anew from that edge's new line, as
+ * long as it was, from the end it shared; straight on where that line is now shorter. Of an edge with a dart in it, along
+ * the stretch between dart and corner.
+ */
 const alongOutline = (path: Path, before: Piece, after: Piece, onto: Transform): Path | null => {
   for (const { id } of before.edges) {
-    const old = applyToPath(onto, edgeRuns(before, id).flat());
-    const [start, end] = [nearestOnPath(old, pathStart(path)), nearestOnPath(old, pathEnd(path))];
-    const middle = nearestOnPath(old, pathPointAtLength(path, pathLength(path) / 2));
-    if (Math.max(start.distance, end.distance, middle.distance) > tolerance.holds) continue;
-    const whole = pathLength(old);
-    const now = applyToPath(onto, edgeRuns(after, id).flat());
-    const length = pathLength(now);
-    const [low, high] = [Math.min(start.atLength, end.atLength), Math.max(start.atLength, end.atLength)];
-    // An edge that lay along the whole of the other still does, however long that is now.
-    if (low <= tolerance.kink && high >= whole - tolerance.kink)
-      return start.atLength < end.atLength ? now : reversePath(now);
-    const fromStart = low <= whole - high;
-    const at = (mm: number): number => Math.min(Math.max(mm + (fromStart ? 0 : length - whole), 0), length);
-    const [a, b] = [at(start.atLength), at(end.atLength)];
-    if (Math.abs(a - b) <= tolerance.walk) return null;
-    const part = subPath(now, Math.min(a, b), Math.max(a, b));
-    return a < b ? part : reversePath(part);
+    const runs = edgeRuns(after, id);
+    for (const [i, run] of edgeRuns(before, id).entries()) {
+      const now = runs[i];
+      const found = now ? alongRun(path, applyToPath(onto, run), applyToPath(onto, now)) : null;
+      if (found) return found;
+    }
   }
   return null;
+};
+
+const alongRun = (path: Path, old: Path, now: Path): Path | null => {
+  const [start, end] = [nearestOnPath(old, pathStart(path)), nearestOnPath(old, pathEnd(path))];
+  const middle = nearestOnPath(old, pathPointAtLength(path, pathLength(path) / 2));
+  if (Math.max(start.distance, end.distance, middle.distance) > tolerance.holds) return null;
+  const [whole, length] = [pathLength(old), pathLength(now)];
+  const [low, high] = [Math.min(start.atLength, end.atLength), Math.max(start.atLength, end.atLength)];
+  const forward = start.atLength < end.atLength;
+  // An edge that lay along the whole of the other still does, however long that is now.
+  if (low <= tolerance.kink && high >= whole - tolerance.kink) return forward ? now : reversePath(now);
+  const fromStart = low <= whole - high;
+  const [a, b] = fromStart ? [low, high] : [low + length - whole, high + length - whole];
+  if (b - a <= tolerance.walk) return null;
+  const longer = fromStart
+    ? extendPath(now, 'end', Math.max(b - length, 0))
+    : extendPath(now, 'start', Math.max(-a, 0));
+  const shift = fromStart ? 0 : Math.max(-a, 0);
+  const part = subPath(longer, a + shift, b + shift);
+  return forward ? part : reversePath(part);
 };

@@ -13,8 +13,11 @@ export const upperReach = ({ piece, edges, reversed }: Armhole, line: Path): num
   let passed = 0;
   for (const edge of edges) {
     const whole = edgeLength(piece, edge);
-    const notch = piece.notches.find((one) => one.edge === edge && one.at > notAtEnd[0] && one.at < notAtEnd[1]);
-    if (notch) return passed + whole * (reversed ? 1 - notch.at : notch.at);
+    const places = piece.notches
+      .filter((one) => one.edge === edge)
+      .map(({ at }) => (reversed ? 1 - at : at))
+      .filter((at) => at > notAtEnd[0] && at < notAtEnd[1]);
+    if (places.length > 0) return passed + whole * Math.min(...places);
     passed += whole;
   }
   return upperShare * pathLength(line);

@@ -20,7 +20,7 @@ import {
 import { dartsOf, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import type { Drawn } from '../reshape.ts';
-import { secant } from '../warp.ts';
+import { easedField, secant, warped } from '../warp.ts';
 import { endOf } from './lines.ts';
 import { type Chain, type EdgeAt, endPoint, other, type Panel } from './upper.ts';
 
@@ -38,24 +38,27 @@ const outerOf = ({ piece, edge, inner }: Panel): Point => endPoint(piece, { edge
 
 const lengthOf = (runs: readonly Path[]): number => runs.reduce((sum, path) => sum + pathLength(path), 0);
 
-/** A princess seam whose upper end goes to a point: its last stretch drawn there. */
+/** How far down a princess seam follows its upper end, mm. */
+const seamReach = 150;
+
+/** A princess seam whose upper end goes to a point, the rest following evenly less; it keeps its direction there. */
 const drawnTo = (piece: Piece, at: EdgeAt, to: Point): readonly Path[] => {
   const runs = edgeRuns(piece, at.edge);
   const index = at.end === 'end' ? runs.length - 1 : 0;
+  const by = subtract(to, endPoint(piece, at));
   return runs.map((path, i) => {
     if (i !== index) return path;
-    const k = at.end === 'end' ? path.length - 1 : 0;
-    return path.map((segment, j) => {
-      if (j !== k) return segment;
-      const by = subtract(to, at.end === 'end' ? segment.to : segment.from);
-      const end = at.end === 'end' ? { to } : { from: to };
-      if (segment.kind === 'line') return { ...segment, ...end };
-      return at.end === 'end'
-        ? { ...segment, ...end, control2: add(segment.control2, by) }
-        : { ...segment, ...end, control1: add(segment.control1, by) };
-    });
+    const length = pathLength(path);
+    const reach = Math.min(seamReach, length);
+    const field =
+      at.end === 'end'
+        ? easedField(length - reach, length, { by: still }, { by })
+        : easedField(0, reach, { by }, { by: still });
+    return warped(path, field);
   });
 };
+
+const still: Point = { x: 0, y: 0 };
 
 /** Out of a seam at one of its ends, and square to that, towards the armhole. */
 const frameAt = (piece: Piece, at: EdgeAt, towards: Point): { readonly out: Point; readonly across: Point } => {
