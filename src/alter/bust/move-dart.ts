@@ -15,7 +15,8 @@ import { pointBetween } from '../bust-front.ts';
 import { held, heldEdges } from '../checks.ts';
 import type { CutPiece, CutPlan } from '../cut.ts';
 import { follow } from '../follow.ts';
-import { swing } from '../move.ts';
+import { levelLines } from '../level-lines.ts';
+import { partAt, swing } from '../move.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, cutAndMove, finishWork, pieceNow, type Work, withPiece } from '../work.ts';
 import { dartNames, edgesFor, namedDart, needsDart, turningPoint } from './darts.ts';
@@ -106,7 +107,16 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
       angle = share * closing(pieces, partTurned, piece, dart, about);
       return swing(pieces, partTurned, about, angle);
     },
-    owners: () => ({ darts: { [dart]: dartOf(piece, dart).point } }),
+    // Levels go with the part they begin on: along one a tape goes on over the closed dart.
+    owners: (pieces) => ({
+      darts: { [dart]: dartOf(piece, dart).point },
+      levels: Object.fromEntries(
+        piece.levels.map(({ id, from }) => {
+          const part = partAt(pieces, from);
+          return [id, { from: part, to: part, over: part }];
+        }),
+      ),
+    }),
     truing: (former) => (former.edge === edge && !samePoint(former.before, former.after) ? 'none' : 'hinge'),
   });
   if (!done.ok) return done;
@@ -120,7 +130,7 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
   const back = aims === undefined ? 0 : Math.min(setBack, distance(about, target) / 3);
   const left = whole - Math.abs(angle) > leastAngle && joined.darts.some(({ id }) => id === dart);
   const withDart: Piece = {
-    ...joined,
+    ...levelLines(piece, joined),
     runs,
     darts: [
       ...joined.darts.map((one) =>
