@@ -36,13 +36,13 @@ import { runIndices } from './ring.ts';
 import { pieceNow, redrawEdges, type Work, withPiece } from './work.ts';
 
 /** A whole edge as one line, travelled as a seam walks it. */
-const walkedLine = (piece: Piece, side: SeamSide): Path => {
+export const walkedLine = (piece: Piece, side: SeamSide): Path => {
   const path = edgeRuns(piece, side.edge).flat();
   return side.reversed ? reversePath(path) : path;
 };
 
 /** The motion (with a turn-over where that fits better) that lays one line on another of the same length, start on start and ends in one direction; and how far the two then lie apart, mm. */
-const layOn = (from: Path, to: Path): { readonly onto: Transform; readonly off: number } => {
+export const layOn = (from: Path, to: Path): { readonly onto: Transform; readonly off: number } => {
   const laid = (over: boolean): Transform => {
     const turned = over ? mirrorX() : null;
     const source = turned ? applyToPath(turned, from) : from;
@@ -97,6 +97,9 @@ const copyOf = (old: Path, target: Path): Copy | null => {
 /** How far apart points of the outer line are taken, mm, and how near the new line keeps to them. */
 const every = 6;
 
+/** Points taken of one line at most: a long one is not measured closer for it. */
+const mostPoints = 60;
+
 /** A line of the outline a piece lies along: as it was, and as it is now. */
 interface Beside {
   readonly old: Path;
@@ -126,7 +129,8 @@ const nearness = 6;
  */
 const carriedBeside = (line: Path, lines: readonly Beside[]): Path => {
   const whole = pathLength(line);
-  const count = Math.max(2, Math.ceil(whole / every));
+  const count = Math.min(Math.max(2, Math.ceil(whole / every)), mostPoints);
+  let furthest = 0;
   const points = Array.from({ length: count + 1 }, (_, i): Point => {
     const point = pathPointAtLength(line, (whole * i) / count);
     let sum: Point = { x: 0, y: 0 };
@@ -137,9 +141,12 @@ const carriedBeside = (line: Path, lines: readonly Beside[]): Path => {
       sum = add(sum, scale(to, weight));
       weights += weight;
     }
-    return scale(sum, 1 / weights);
+    const carried = scale(sum, 1 / weights);
+    furthest = Math.max(furthest, distance(point, carried));
+    return carried;
   });
-  return fitCubics(points, tolerance.holds);
+  // What lay beside nothing that changed keeps its very line.
+  return furthest <= tolerance.walk ? line : fitCubics(points, tolerance.holds);
 };
 
 /** Facings and bags of pockets are narrow or small and go with the line whole; of a lining only the edge itself is redrawn. */
@@ -182,6 +189,7 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   const after = pieceNow(work, own.piece);
   // A facing is traced from the pattern as it was, however often the piece it lies on changes meanwhile.
   const whole = goesWhole(pieceOf(work.before, mate.piece));
+  if (whole && tracedFrom.get(after)?.has(pieceNow(work, mate.piece))) return good(work);
   const piece = whole ? pieceOf(work.before, mate.piece) : pieceNow(work, mate.piece);
   const [old, target] = [walkedLine(before, own), walkedLine(pieceOf(work.before, mate.piece), mate)];
   const single = runIndices(piece.runs, mate.edge).length === 1;
@@ -208,8 +216,15 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
     for (const one of soft) lines.set(one.edge, { path: carriedBeside(one.path, beside), firm: false });
   }
   const drawn = fittedBetween(piece, lines);
-  return good(whole ? redrawnAnew(work, mate.piece, drawn) : redrawEdges(work, mate.piece, drawn, false));
+  if (!whole) return good(redrawEdges(work, mate.piece, drawn, false));
+  const done = redrawnAnew(work, mate.piece, drawn);
+  const known = tracedFrom.get(after) ?? new WeakSet();
+  tracedFrom.set(after, known.add(pieceNow(done, mate.piece)));
+  return good(done);
 };
+
+/** Facings and bags as they were traced from a piece: by whichever of its seams, once is enough. */
+const tracedFrom = new WeakMap<Piece, WeakSet<Piece>>();
 
 /** As `redrawEdges`, but from the piece as it was before the alteration, in place of what was done to it since. */
 const redrawnAnew = (work: Work, id: string, drawn: Drawn): Work => {

@@ -7,7 +7,7 @@ import { follow } from '../follow.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
-import { bustPivot, foldAlike, foldOut, type Pivot, placeOn, squarePlace, type Wedge } from './gape.ts';
+import { bustPivot, foldAlike, foldOut, gapeHandle, type Pivot, placeOn, squarePlace, type Wedge } from './gape.ts';
 import { type Armhole, armholesOf, endPoint, isFront, isLining, matesOf, needsArmhole } from './upper.ts';
 
 /** Where the armhole may be cut, as shares of its upper edge from the shoulder down. */
@@ -101,6 +101,10 @@ export const armholeGape: Alteration = {
   amount: 'amount',
   inAll: 2,
   needs: needsBustShaping,
+  handle: (garment, params) => {
+    const [gape] = gapesOf(garment);
+    return gape ? gapeHandle(gape.armhole.piece, gape.wedge, Number(params['amount'] ?? 0)) : null;
+  },
   holds: ['neck', 'shoulder', 'armhole-shorter', 'seam-walks'],
   follows: ['dart-opens', 'cap', 'lining-alike'],
   apply: (garment, params) => {

@@ -26,6 +26,7 @@ import { pointBetween } from '../bust-front.ts';
 import type { CutPlan, EdgeEnd } from '../cut.ts';
 import { partBeside, swing } from '../move.ts';
 import { blended } from '../stretch.ts';
+import type { Handle } from '../types.ts';
 import { secant } from '../warp.ts';
 import { cutAndMove, pieceNow, type Truing, trueEdges, type Work } from '../work.ts';
 
@@ -79,24 +80,28 @@ const turned = (point: Point, about: Point, angle: number): Point => {
   return { x: about.x + c * x - s * y, y: about.y + s * x + c * y };
 };
 
-/** One wedge folded out by an angle. */
-const folded = (
-  work: Work,
-  { piece: id, place, pivot, swinging }: Wedge,
-  angle: number,
-  led: boolean,
-): Result<Work> => {
-  const piece = pieceNow(work, id);
+/** Whether the part that swings lies on the right of the cut, walked from the edge inward: behind it along the outline. */
+const onRight = (piece: Piece, { place, pivot, swinging }: Wedge): boolean => {
   const at = pointOnEdge(piece, place.edge, place.at);
+  const [cut, to] = [subtract(pivot.at, at), subtract(swinging, at)];
+  return cut.x * to.y - cut.y * to.x > 0;
+};
+
+/** Which way the part that swings turns to close the wedge, positive clockwise as seen: what lies on the right closes forward along the outline. */
+const turnSign = (piece: Piece, wedge: Wedge): 1 | -1 => {
+  const { place, pivot } = wedge;
+  const r = subtract(pointOnEdge(piece, place.edge, place.at), pivot.at);
   const along = tangentOnEdge(piece, place.edge, place.at);
-  // Walked inward, what follows along the outline lies on the left: a part on the right closes the wedge forward along it.
-  const cut = subtract(pivot.at, at);
-  const to = subtract(swinging, at);
-  const right = cut.x * to.y - cut.y * to.x > 0;
-  const r = subtract(at, pivot.at);
-  const towards = right ? 1 : -1;
-  const sign = Math.sign((-r.y * along.x + r.x * along.y) * towards) || 1;
-  const turn = sign * angle;
+  const forward = -r.y * along.x + r.x * along.y > 0;
+  return forward === onRight(piece, wedge) ? 1 : -1;
+};
+
+/** One wedge folded out by an angle. */
+const folded = (work: Work, wedge: Wedge, angle: number, led: boolean): Result<Work> => {
+  const { piece: id, place, pivot, swinging } = wedge;
+  const piece = pieceNow(work, id);
+  const right = onRight(piece, wedge);
+  const turn = turnSign(piece, wedge) * angle;
   const legs = pivot.kind === 'edge' ? null : pivot.dart.legs;
   const moved = (leg: Point): Point => turned(leg, pivot.at, turn);
   const nearer = legs ? legWithin(legs, swinging, pivot.at) : 0;
@@ -211,6 +216,9 @@ const drawnFair = (work: Work, wedge: Wedge, length: number): Work | null => {
   return null;
 };
 
+/** The same where every one of them takes cutting again. */
+const fewReaches = [40, 20] as const;
+
 /** How much more or less than its chord's angle a wedge may be turned for its edge to be so long. */
 const fairTurn = [0.6, 1.6] as const;
 
@@ -221,7 +229,7 @@ const turnedFair = (
   length: number,
   guess: number,
 ): { readonly work: Work; readonly angle: number } | null => {
-  for (const reach of reaches) {
+  for (const reach of fewReaches) {
     const made = (angle: number): Work | null => {
       const done = folded(work, wedge, angle, true);
       const closed = done.ok ? closedEdge(done.value, wedge) : null;
@@ -294,6 +302,22 @@ export const dartIn = (piece: Piece, edge: string): Pivot | null => {
     return beside?.kind === 'edge' && beside.edge === edge;
   });
   return found ? { kind: 'dart', at: found.point, dart: found } : null;
+};
+
+/**
+ * Where the point that swings with a wedge lies once so much is folded out, and where it goes for each millimetre more: round
+ * the pivot by θ = 2 asin(amount / 2r), so by dθ = 1 / √(r² − amount²/4).
+ */
+export const gapeHandle = (piece: Piece, wedge: Wedge, amount: number): Handle | null => {
+  const { pivot, swinging, place } = wedge;
+  const at = pointOnEdge(piece, place.edge, place.at);
+  const reach = distance(at, pivot.at);
+  if (amount >= 2 * reach) return null;
+  const sign = turnSign(piece, wedge);
+  const now = turned(swinging, pivot.at, sign * 2 * Math.asin(amount / 2 / reach));
+  const rate = sign / Math.sqrt(reach * reach - (amount * amount) / 4);
+  const r = subtract(now, pivot.at);
+  return { piece: piece.id, at: now, perMillimetre: { x: -r.y * rate, y: r.x * rate } };
 };
 
 /** A place on the line of a cut where it meets another piece's outline, seen from its pivot. */

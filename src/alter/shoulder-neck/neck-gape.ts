@@ -6,7 +6,18 @@ import type { EdgeEnd } from '../cut.ts';
 import { follow, traceFacings } from '../follow.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
-import { bustPivot, dartIn, foldAlike, foldOut, metFrom, type Pivot, placeOn, squarePlace } from './gape.ts';
+import {
+  bustPivot,
+  dartIn,
+  foldAlike,
+  foldOut,
+  gapeHandle,
+  metFrom,
+  type Pivot,
+  placeOn,
+  squarePlace,
+  type Wedge,
+} from './gape.ts';
 import {
   armholesOf,
   chainsOf,
@@ -62,6 +73,12 @@ const placeOf = ({ piece, edges, reversed }: Neckline, pivot: Point, work: Work)
     pivot,
     cutShares.map((share) => (reversed ? 1 - share : share)),
   );
+};
+
+const wedgeOf = (garment: Garment, neckline: Neckline, work: Work): Wedge => {
+  const { piece, shoulder } = neckline;
+  const pivot = pivotOf(garment, neckline);
+  return { piece: piece.id, place: placeOf(neckline, pivot.at, work), pivot, swinging: endPoint(piece, shoulder) };
 };
 
 /** An edge of a neckline shorter than this, mm, cannot give up a wedge and still be one fair curve. */
@@ -124,6 +141,12 @@ export const neckGape: Alteration = {
   needs: needsNeckline,
   options: (garment, parameter) =>
     parameter === 'where' ? ['front', 'back'].filter((side) => hasRoom(garment, side)) : [],
+  handle: (garment, params) => {
+    const neckline = necklinesOf(garment).find(({ side }) => side === (params['where'] ?? 'front'));
+    return neckline
+      ? gapeHandle(neckline.piece, wedgeOf(garment, neckline, beginWork(garment)), Number(params['amount'] ?? 0))
+      : null;
+  },
   holds: ['shoulder', 'armhole', 'neck-shorter', 'seam-walks'],
   follows: ['dart-opens', 'facings', 'collar'],
   apply: (garment, params) => {
@@ -132,11 +155,10 @@ export const neckGape: Alteration = {
     if (necklines.length === 0) return bad('alter.no-neckline', {});
     let work = beginWork(garment);
     for (const neckline of necklines) {
-      const { piece, shoulder } = neckline;
-      const pivot = pivotOf(garment, neckline);
-      const place = placeOf(neckline, pivot.at, work);
-      const swinging = endPoint(piece, shoulder);
-      const done = foldOut(work, { piece: piece.id, place, pivot, swinging }, amount);
+      const { piece } = neckline;
+      const wedge = wedgeOf(garment, neckline, work);
+      const { pivot, place } = wedge;
+      const done = foldOut(work, wedge, amount);
       if (!done.ok) return done;
       const lined = liningFolded(
         done.value.work,

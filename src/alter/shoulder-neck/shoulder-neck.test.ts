@@ -13,6 +13,7 @@ import {
 } from '../../pattern/index.ts';
 import { applyAlterations } from '../index.ts';
 import type { Altered, Params } from '../types.ts';
+import { shoulderNeckAlterations } from './index.ts';
 
 const middle = (id: string, view?: string): Garment => {
   const sizes = housePattern(id)?.pattern(view ? { view } : {}).sizes ?? [];
@@ -228,6 +229,33 @@ describe('the armhole', () => {
       expect(grew(garment, done.garment, front, edge)).toBeCloseTo(-8, 2);
       expect(grew(garment, done.garment, 'sleeve', 'cap-front')).toBeCloseTo(-8, 1);
       expect(grew(garment, done.garment, front, 'shoulder')).toBeCloseTo(0, 3);
+    }
+  });
+});
+
+describe('the point that is dragged', () => {
+  it('lies where it comes to lie, and goes where it says for each millimetre', () => {
+    const landmarks: Readonly<Record<string, string>> = {
+      'neckline-depth': 'centre-neck',
+      'neckline-width': 'neck-point',
+      'neck-gape': 'neck-point',
+      'shoulder-width': 'shoulder-point',
+      'shoulder-slope': 'shoulder-point',
+      'forward-shoulder': 'shoulder-point',
+      'armhole-depth': 'underarm',
+      'armhole-gape': 'underarm',
+    };
+    for (const alteration of shoulderNeckAlterations) {
+      const params = alteration.params['where'] ? { where: 'front', amount: 6 } : { amount: 6 };
+      const handle = alteration.handle?.(blouse, params);
+      const more = alteration.handle?.(blouse, { ...params, amount: 7 });
+      const is = mark(altered(blouse, alteration.id, params).garment, 'front', landmarks[alteration.id] as string);
+      expect(handle, alteration.id).not.toBeNull();
+      if (!handle || !more) continue;
+      // Shoulders keep their lengths and curves their fairness: within a millimetre the point is where it says.
+      expect(distance(handle.at, is), alteration.id).toBeLessThan(2.5);
+      const step = { x: more.at.x - handle.at.x, y: more.at.y - handle.at.y };
+      expect(Math.hypot(step.x - handle.perMillimetre.x, step.y - handle.perMillimetre.y)).toBeLessThan(0.02);
     }
   });
 });
