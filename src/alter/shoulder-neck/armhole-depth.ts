@@ -51,12 +51,8 @@ const lowered = ({ piece, edges, reversed, foot }: Armhole, by: number): Result<
 };
 
 /** The direction in which a side seam leaves the underarm. */
-const downSide = ({ piece, foot }: Armhole) => {
-  const far = endPoint(piece, { edge: foot.edge, end: foot.end === 'start' ? 'end' : 'start' });
-  const from = endPoint(piece, foot);
-  const along = subtract(far, from);
-  return scale(along, 1 / Math.hypot(along.x, along.y));
-};
+const downSide = ({ piece, foot }: Armhole): Point =>
+  scale(tangentAt(edgeRuns(piece, foot.edge), foot.end), foot.end === 'start' ? 1 : -1);
 
 /**
  * An armhole deeper by `amount` (negative: higher), on front and back alike.

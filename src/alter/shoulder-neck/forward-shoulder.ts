@@ -1,5 +1,4 @@
 import {
-  add,
   joinPaths,
   line,
   type Path,
@@ -23,20 +22,18 @@ import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work
 import { headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';
 import { drawnAlong, lineOf } from './lines.ts';
-import { armholeAt, inTurn, lastOf, paired, redrawn, swungPair } from './shoulders.ts';
+import { armholeAt, inTurn, lastOf, paired, redrawn, swungHandle, swungPair } from './shoulders.ts';
 import { dartsSwung, movedBy, type SwungPanel } from './swing.ts';
 import {
   type Armhole,
   armholesOf,
   type Chain,
   chainsOf,
-  endPoint,
   isFront,
   isLining,
   isSleeve,
   matesOf,
   needsArmhole,
-  other,
 } from './upper.ts';
 
 const still: Point = { x: 0, y: 0 };
@@ -170,14 +167,7 @@ export const forwardShoulder: Alteration = {
   amount: 'amount',
   inAll: 2,
   needs: needsArmhole,
-  handle: (garment, params) => {
-    const chain = chainsOf(garment).find(([first]) => first?.side === 'front' && !first.lining);
-    if (!chain) return null;
-    const { piece, edge, inner } = lastOf(chain);
-    const down: Point = { x: 0, y: 1 };
-    const at = add(endPoint(piece, { edge, end: other(inner) }), { x: 0, y: Number(params['amount'] ?? 0) });
-    return { piece: piece.id, at, perMillimetre: down };
-  },
+  handle: (garment, params) => swungHandle(garment, Number(params['amount'] ?? 0), 1),
   reverse: (params) => ({ alteration: 'forward-shoulder', params: { ...params, amount: -Number(params['amount']) } }),
   holds: ['neck', 'shoulder', 'armhole-total', 'seam-walks'],
   follows: ['cap-notch', 'facings', 'lining-alike'],

@@ -253,7 +253,7 @@ describe('the point that is dragged', () => {
       expect(handle, alteration.id).not.toBeNull();
       if (!handle || !more) continue;
       // Shoulders keep their lengths and curves their fairness: within a millimetre the point is where it says.
-      expect(distance(handle.at, is), alteration.id).toBeLessThan(2.5);
+      expect(distance(handle.at, is), alteration.id).toBeLessThan(1);
       const step = { x: more.at.x - handle.at.x, y: more.at.y - handle.at.y };
       expect(Math.hypot(step.x - handle.perMillimetre.x, step.y - handle.perMillimetre.y)).toBeLessThan(0.02);
     }

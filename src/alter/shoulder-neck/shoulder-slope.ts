@@ -21,7 +21,7 @@ import { beginWork, finishWork, pieceNow, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
-import { armholeAt, inTurn, lastOf, paired, redrawn, swungPair } from './shoulders.ts';
+import { armholeAt, inTurn, paired, redrawn, swungHandle, swungPair } from './shoulders.ts';
 import { dartsSwung, movedBy, type SwungPanel } from './swing.ts';
 import {
   type Armhole,
@@ -32,7 +32,6 @@ import {
   type Neckline,
   necklinesOf,
   needsArmhole,
-  other,
 } from './upper.ts';
 
 const still: Point = { x: 0, y: 0 };
@@ -169,13 +168,7 @@ export const shoulderSlope: Alteration = {
   amount: 'amount',
   inAll: 2,
   needs: needsArmhole,
-  handle: (garment, params) => {
-    const chain = chainsOf(garment).find(([first]) => first?.side === 'front' && !first.lining);
-    if (!chain) return null;
-    const { piece, edge, inner } = lastOf(chain);
-    const { x, y } = endPoint(piece, { edge, end: other(inner) });
-    return { piece: piece.id, at: { x, y: y - Number(params['amount'] ?? 0) }, perMillimetre: { x: 0, y: -1 } };
-  },
+  handle: (garment, params) => swungHandle(garment, -Number(params['amount'] ?? 0), -1),
   reverse: (params) => ({ alteration: 'shoulder-slope', params: { ...params, amount: -Number(params['amount']) } }),
   holds: ['neck', 'shoulder', 'seam-walks'],
   follows: ['armhole-whole', 'facings', 'lining-alike'],

@@ -1,9 +1,10 @@
-import type { Piece } from '../../pattern/index.ts';
+import type { Garment, Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
 import { type Drawn, reshape } from '../reshape.ts';
+import type { Handle } from '../types.ts';
 import { pieceNow, type Work, withPiece } from '../work.ts';
 import { type SwungPanel, swungShoulder } from './swing.ts';
-import { type Armhole, type Chain, isLining, type Panel } from './upper.ts';
+import { type Armhole, type Chain, chainsOf, endPoint, isLining, other, type Panel } from './upper.ts';
 
 export const lastOf = (chain: Chain): Panel => chain.at(-1) as Panel;
 
@@ -48,3 +49,25 @@ export const inTurn = <T>(
   things: readonly T[],
   each: (work: Work, thing: T) => Result<Work>,
 ): Result<Work> => things.reduce<Result<Work>>((done, thing) => (done.ok ? each(done.value, thing) : done), good(work));
+
+/**
+ * Where the shoulder point of the front lies when the shoulder has swung so far down (negative: up) about the neck point,
+ * and where it goes for each millimetre of the amount, which swings it up (−1) or down (1).
+ */
+export const swungHandle = (garment: Garment, down: number, times: 1 | -1): Handle | null => {
+  const chain = chainsOf(garment).find(([first]) => first?.side === 'front' && !first.lining);
+  const [first] = chain ?? [];
+  if (!chain || !first) return null;
+  const last = lastOf(chain);
+  const neck = endPoint(first.piece, { edge: first.edge, end: first.inner });
+  const point = endPoint(last.piece, { edge: last.edge, end: other(last.inner) });
+  const y = point.y + down - neck.y;
+  const size = Math.hypot(point.x - neck.x, point.y - neck.y);
+  if (Math.abs(y) >= size) return null;
+  const x = Math.sign(point.x - neck.x) * Math.sqrt(size * size - y * y);
+  return {
+    piece: last.piece.id,
+    at: { x: neck.x + x, y: neck.y + y },
+    perMillimetre: { x: (-times * y) / x, y: times },
+  };
+};
