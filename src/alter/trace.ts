@@ -23,6 +23,7 @@ import {
   reversePath,
   rotation,
   scale,
+  splitPathAtLengths,
   subPath,
   subtract,
   type Transform,
@@ -33,6 +34,7 @@ import { edgeRuns, type Piece, pieceOf, type SeamSide } from '../pattern/index.t
 import { bad, good, type Result } from '../units/index.ts';
 import { type Drawn, reshape } from './reshape.ts';
 import { runIndices } from './ring.ts';
+import { easedField, type Shift, warped } from './warp.ts';
 import { pieceNow, redrawEdges, type Work, withPiece } from './work.ts';
 
 /** A whole edge as one line, travelled as a seam walks it. */
@@ -129,25 +131,52 @@ const nearness = 6;
  */
 const carriedBeside = (line: Path, lines: readonly Beside[]): Path => {
   const whole = pathLength(line);
-  const count = Math.min(Math.max(2, Math.ceil(whole / every)), mostPoints);
-  let furthest = 0;
-  const points = Array.from({ length: count + 1 }, (_, i): Point => {
-    const point = pathPointAtLength(line, (whole * i) / count);
+  const carried = (along: number): { readonly was: Point; readonly is: Point } => {
+    const was = pathPointAtLength(line, Math.min(Math.max(along, 0), whole));
     let sum: Point = { x: 0, y: 0 };
     let weights = 0;
     for (const one of lines) {
-      const { to, distance: away } = keptBeside(point, one);
+      const { to, distance: away } = keptBeside(was, one);
       const weight = 1 / Math.max(away, tolerance.holds) ** nearness;
       sum = add(sum, scale(to, weight));
       weights += weight;
     }
-    const carried = scale(sum, 1 / weights);
-    furthest = Math.max(furthest, distance(point, carried));
-    return carried;
-  });
+    return { was, is: scale(sum, 1 / weights) };
+  };
+  const shift = (along: number): Point => {
+    const { was, is } = carried(along);
+    return subtract(is, was);
+  };
+  const field = (along: number): Shift => {
+    const [from, to] = [Math.max(along - apartBy, 0), Math.min(along + apartBy, whole)];
+    return { by: shift(along), rate: scale(subtract(shift(to), shift(from)), 1 / (to - from)) };
+  };
+  const drawn = warped(line, field);
+  const checked = Array.from({ length: checks }, (_, i) => carried((whole * (i + 1)) / (checks + 1)));
   // What lay beside nothing that changed keeps its very line.
-  return furthest <= tolerance.walk ? line : fitCubics(points, tolerance.holds);
+  if (
+    checked.every(({ was, is }) => distance(was, is) <= tolerance.walk) &&
+    distance(pathStart(line), pathStart(drawn)) <= tolerance.walk &&
+    distance(pathEnd(line), pathEnd(drawn)) <= tolerance.walk
+  )
+    return line;
+  // A fair line of as few curves matters more than a hair of width; where that strays it gets joints between, or is drawn through points.
+  const near = (path: Path): boolean =>
+    checked.every(({ is }) => nearestOnPath(path, is).distance <= 2 * tolerance.kink);
+  if (near(drawn)) return drawn;
+  const thirds = splitPathAtLengths(line, [whole / 3, (2 * whole) / 3]).flat();
+  const jointed = warped(thirds, field);
+  if (near(jointed)) return jointed;
+  const count = Math.min(Math.max(2, Math.ceil(whole / every)), mostPoints);
+  const points = Array.from({ length: count + 1 }, (_, i) => carried((whole * i) / count).is);
+  return fitCubics(points, tolerance.kink / 2);
 };
+
+/** Half of what the change of a shift is measured over, mm. */
+const apartBy = 2;
+
+/** Places at which a carried line is looked at between its ends. */
+const checks = 7;
 
 /** Facings and bags of pockets are narrow or small and go with the line whole; of a lining only the edge itself is redrawn. */
 const goesWhole = ({ role }: Piece): boolean => role === 'front-facing' || role === 'back-facing' || role === 'pocket';
@@ -157,6 +186,22 @@ interface Line {
   readonly path: Path;
   readonly firm: boolean;
 }
+
+/** How much of a soft line, mm, follows an end that is drawn to another place. */
+const endReach = 150;
+
+/** A line whose one end is led to a point, the rest following evenly less. */
+const ledTo = (path: Path, to: Point, end: 'start' | 'end'): Path => {
+  const by = subtract(to, end === 'start' ? pathStart(path) : pathEnd(path));
+  if (Math.hypot(by.x, by.y) <= tolerance.same) return path;
+  const length = pathLength(path);
+  const reach = Math.min(endReach, length);
+  const still = { by: { x: 0, y: 0 } };
+  const field =
+    end === 'start' ? easedField(0, reach, { by }, still) : easedField(length - reach, length, still, { by });
+  const led = warped(path, field);
+  return end === 'start' ? pathWithStart(led, to) : pathWithEnd(led, to);
+};
 
 /** Soft lines drawn to where their neighbours now end; firm ones meet by themselves. */
 const fittedBetween = (piece: Piece, lines: ReadonlyMap<string, Line>): Readonly<Record<string, readonly Path[]>> => {
@@ -170,8 +215,8 @@ const fittedBetween = (piece: Piece, lines: ReadonlyMap<string, Line>): Readonly
     if (id === null || !own) return [];
     if (own.firm) return [[id, [own.path]]];
     const [before, after] = [lineAt(index - 1), lineAt(index + 1)];
-    const begun = before ? pathWithStart(own.path, pathEnd(before.path)) : own.path;
-    return [[id, [after?.firm ? pathWithEnd(begun, pathStart(after.path)) : begun]]];
+    const begun = before ? ledTo(own.path, pathEnd(before.path), 'start') : own.path;
+    return [[id, [after?.firm ? ledTo(begun, pathStart(after.path), 'end') : begun]]];
   });
   return Object.fromEntries(fitted);
 };
@@ -205,15 +250,19 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   const lines = new Map<string, Line>([[mate.edge, { path: edge, firm: true }]]);
   if (whole) {
     const soft: { readonly edge: string; readonly path: Path }[] = [];
-    const beside: Beside[] = [{ old: turned(target), now: edge }];
+    const beside: (Beside & { readonly edge: string })[] = [{ edge: mate.edge, old: turned(target), now: edge }];
     for (const run of piece.runs) {
       if (run.kind !== 'edge' || run.edge === mate.edge || runIndices(piece.runs, run.edge).length !== 1) continue;
       const along = alongOutline(run.path, before, after, onto);
-      if (along) beside.push({ old: run.path, now: along });
+      if (along) beside.push({ edge: run.edge, old: run.path, now: along });
       if (along) lines.set(run.edge, { path: along, firm: true });
       else soft.push({ edge: run.edge, path: run.path });
     }
-    for (const one of soft) lines.set(one.edge, { path: carriedBeside(one.path, beside), firm: false });
+    for (const one of soft) {
+      // What a line ends on says only where it ends: how it runs is said by what it runs along.
+      const along = beside.filter((other) => !meet(piece, one.edge, other.edge));
+      lines.set(one.edge, { path: carriedBeside(one.path, along.length > 0 ? along : beside), firm: false });
+    }
   }
   const drawn = fittedBetween(piece, lines);
   if (!whole) return good(redrawEdges(work, mate.piece, drawn, false));
@@ -225,6 +274,14 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
 
 /** Facings and bags as they were traced from a piece: by whichever of its seams, once is enough. */
 const tracedFrom = new WeakMap<Piece, WeakSet<Piece>>();
+
+/** Whether two edges follow one another in the outline. */
+const meet = (piece: Piece, one: string, other: string): boolean =>
+  piece.runs.some((run, i) => {
+    const next = piece.runs[(i + 1) % piece.runs.length];
+    if (run.kind !== 'edge' || next?.kind !== 'edge') return false;
+    return (run.edge === one && next.edge === other) || (run.edge === other && next.edge === one);
+  });
 
 /** As `redrawEdges`, but from the piece as it was before the alteration, in place of what was done to it since. */
 const redrawnAnew = (work: Work, id: string, drawn: Drawn): Work => {

@@ -113,7 +113,7 @@ const folded = (work: Work, wedge: Wedge, angle: number, led: boolean): Result<W
       : edge === place.edge
         ? 'blend'
         : pivot.kind === 'edge' && edge === pivot.end.edge
-          ? hingeTruing(piece, edge)
+          ? hingeTruing(piece, pivot.end)
           : 'blend';
   const made = cutAndMove(work, id, planOf(place, pivot), {
     move: (pieces) => swing(pieces, partBeside(pieces, 'gape', right ? 'right' : 'left'), pivot.at, turn),
@@ -135,9 +135,17 @@ const legWithin = (legs: readonly [Point, Point], swinging: Point, at: Point): 0
   return apart(legs[0]) <= apart(legs[1]) ? 0 : 1;
 };
 
-/** A curve is smoothed without changing its length; a straight seam is blended, which hardly does. */
-const hingeTruing = (piece: Piece, edge: string): Truing =>
-  edgeRuns(piece, edge).every((path) => path.every(({ kind }) => kind === 'line')) ? 'blend' : 'hinge';
+/** A stretch of seam on both sides of a hinge, mm, and the turn in it, radians, from which it counts as a curve. */
+const aroundHinge = 50;
+const curvedFrom = 0.25;
+
+/** A curve is smoothed over a hinge without changing its length; a seam that is nearly straight there is blended, which hardly does. */
+const hingeTruing = (piece: Piece, { edge, at }: EdgeEnd): Truing => {
+  const share = aroundHinge / edgeLength(piece, edge);
+  const [before, after] = [Math.max(at - share, 0), Math.min(at + share, 1)];
+  const turn = turnBetween(tangentOnEdge(piece, edge, before), tangentOnEdge(piece, edge, after));
+  return Math.abs(turn) < curvedFrom ? 'blend' : 'hinge';
+};
 
 /** Levels that go over the bust point bend there, and so stay as long as they were. */
 const overBustPoint = (work: Work, id: string, bustPoint: Point): Work => ({

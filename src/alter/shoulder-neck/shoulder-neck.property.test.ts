@@ -16,7 +16,7 @@ import { applyAlterations } from '../apply.ts';
 import { garmentsApart, mirrored, sharpest } from '../testing/compare.ts';
 import type { Alteration, Altered, AmountParameter, Params } from '../types.ts';
 import { shoulderNeckAlterations } from './index.ts';
-import { isBody, isSleeve, shoulderSeams } from './upper.ts';
+import { isBody, isLining, isSleeve, shoulderSeams } from './upper.ts';
 
 const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
 console.log(`shoulder and neck properties: fresh seed ${fresh}`);
@@ -53,6 +53,9 @@ const usualParams = (alteration: Alteration, garment: Garment): readonly Params[
 /** Pieces that keep their place on the paper; a band that is let out may slide to either side. */
 const drafted = (pieces: readonly Piece[]): readonly Piece[] =>
   pieces.filter((piece) => isBody(piece) || isSleeve(piece) || /facing/.test(piece.role));
+
+/** Turns, radians, that count as a kink; at a lining's pleat, which is sewn shut, the traced line may come in a little steeper. */
+const kinkOf = (piece: Piece): number => (isLining(piece) ? 0.1 : 0.05);
 
 /** Over the shoulder, lines turn no more than they did and two degrees. */
 const mostMore = (2 * Math.PI) / 180;
@@ -155,7 +158,7 @@ describe('every alteration of shoulders, necklines and armholes', () => {
           expect(
             sharpest(after, id),
             `${alteration.id} ${JSON.stringify(params)} ${piece.id} ${id}`,
-          ).toBeLessThanOrEqual(Math.max(sharpest(piece, id), 0.05) + 1e-6);
+          ).toBeLessThanOrEqual(Math.max(sharpest(piece, id), kinkOf(after)) + 1e-6);
         }
       });
     });
@@ -193,8 +196,8 @@ describe('every alteration of shoulders, necklines and armholes', () => {
       };
       const straight: Garment = { ...plain.garment, pieces: drafted(plain.garment.pieces) };
       expect(garmentsApart(back, straight), `${alteration.id} ${JSON.stringify(params)}`).toBeLessThan(
-        // Facings are fitted to within what holds, from either end.
-        2 * tolerance.holds,
+        // The inner edges of facings are drawn fair, from either end, to within what a smoothed kink may stray.
+        tolerance.kink,
       );
     });
   });
