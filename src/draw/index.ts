@@ -37,6 +37,7 @@ export { roomForWords } from './room-for-words.ts';
 export { sayCut, sayId } from './say.ts';
 export { sayEdge, sayEdgeOf, saySeam } from './say-edge.ts';
 export { sayNotion } from './say-notion.ts';
+export { drawSeamRoll, type SeamRollOptions } from './seam-roll.ts';
 export { drawSeamWalk, type SeamWalkOptions } from './seam-walk.ts';
 export { sayWalk } from './seam-words.ts';
 export { sideBySide } from './side-by-side.ts';

@@ -70,6 +70,7 @@ export const drawWords = {
   tooShort: 'does not meet: {amount} too short',
   notchApart: 'notches {amount} apart',
   restLonger: '{amount} longer',
+  rolledTo: '{seam}, rolled to {at}',
   walkLabel: '{seam}: {verdict}. {notches}',
   notchesMeet: 'All notches meet.',
   notchesMiss: 'Notches that do not meet: {count}.',

@@ -1,14 +1,17 @@
 import { memo, useMemo, useState } from 'react';
-import { saySeam, sayWalk } from '../../src/draw/index.ts';
+import { drawSeamRoll, saySeam, sayWalk } from '../../src/draw/index.ts';
 import { type SeamWalk, walkAll } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useNarrow } from '../parts/useNarrow.ts';
+import { AnyTwoEdges, type Pair, walkPair } from './AnyTwoEdges.tsx';
 import { drawWalk } from './drawings.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
+import { SeamMends } from './SeamMends.tsx';
+import { SeamRoll } from './SeamRoll.tsx';
 
 const words = webWords.make.seams;
 
@@ -26,11 +29,19 @@ export const SeamsPassage = memo(() => {
   const [chosen, setChosen] = useState<string | null>(null);
   const current = useCurrentPassage() === 'seams';
   const narrow = useNarrow();
-  const walk = walks.find((one) => one.seam.id === chosen) ?? walks[0];
+  const [pair, setPair] = useState<Pair | null>(null);
+  const [at, setAt] = useState<number | null>(null);
+  const paired = useMemo(() => (pair ? walkPair(garment, pair) : null), [pair, garment]);
+  const sewn = walks.find((one) => one.seam.id === chosen) ?? walks[0];
+  const walk = paired ?? sewn;
   const laid = useMemo((): Laid | null => {
     if (!current || !walk) return null;
+    if (at !== null) {
+      const drawing = drawSeamRoll(walk, garment, { unit: say.unit, locale, at });
+      return { drawing, subject: `roll ${walk.seam.id}`, onSheet: true };
+    }
     return { drawing: drawWalk(walk, garment, say.unit, narrow), subject: `seam ${walk.seam.id}`, onSheet: true };
-  }, [current, walk, garment, say.unit, narrow]);
+  }, [current, walk, garment, say.unit, narrow, at]);
   useLay(laid);
   const missed = walks.filter((one) => !one.meets).length;
   return (
@@ -44,7 +55,7 @@ export const SeamsPassage = memo(() => {
       <Choice
         legend={words.walked}
         name="seam"
-        value={walk?.seam.id ?? null}
+        value={paired ? null : (sewn?.seam.id ?? null)}
         options={walks.map((one) => ({
           value: one.seam.id,
           label: saySeam(garment, one.seam),
@@ -54,8 +65,29 @@ export const SeamsPassage = memo(() => {
             b: say.length(one.lengthB, { purpose: 'amount' }),
           }),
         }))}
-        onChange={setChosen}
+        onChange={(id) => {
+          setChosen(id);
+          setPair(null);
+          setAt(null);
+        }}
       />
+      <AnyTwoEdges
+        pair={pair}
+        onWalk={(picked) => {
+          setPair(picked);
+          setAt(picked ? 0 : null);
+        }}
+      />
+      {paired && (
+        <p role="status">
+          {say.words(words.picked, {
+            a: say.length(paired.lengthA, { purpose: 'amount' }),
+            b: say.length(paired.lengthB, { purpose: 'amount' }),
+          })}
+        </p>
+      )}
+      {walk && <SeamRoll walk={walk} at={at} onRoll={setAt} />}
+      {walk && !paired && <SeamMends walk={walk} key={walk.seam.id} />}
     </Passage>
   );
 });
