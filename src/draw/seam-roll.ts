@@ -35,7 +35,8 @@ export interface SeamRollOptions {
   readonly locale?: string;
   /** How far the walk has come along the seam, mm from its start; beyond an edge's end it stays there. */
   readonly at: number;
-  readonly textSize?: number;
+  /** Seen on a narrow screen, where words are drawn larger. */
+  readonly narrow?: boolean;
 }
 
 /** Where piece b lies when the walk has come so far. */
@@ -73,7 +74,8 @@ export const drawSeamRoll = (walk: SeamWalk, garment: Garment, options: SeamRoll
   const { unit, locale = 'en', at } = options;
   const { a, b } = walk.seam;
   const [pieceA, pieceB] = [pieceOf(garment, a.piece), pieceOf(garment, b.piece)];
-  const size = options.textSize ?? Math.max(6, walk.lengthA / 26);
+  const { minX, maxX, minY, maxY } = roomFor(walk, pieceA, pieceB);
+  const size = Math.max(maxX - minX, maxY - minY) / (options.narrow ? 16 : 34);
   const touch = heading(pieceA, a, Math.min(at, walk.lengthA));
   const turn = rolledTo(walk, pieceA, pieceB, at);
   const place = (path: Path): Path => applyToPath(turn, path);
@@ -97,7 +99,6 @@ export const drawSeamRoll = (walk: SeamWalk, garment: Garment, options: SeamRoll
     const angleB = angleOf(subtract(there.to, there.from));
     marks.push(pathMark('marks', ink, across(onA.point, onA.angle), across(there.from, angleB)));
   }
-  const { minX, maxX, minY, maxY } = roomFor(walk, pieceA, pieceB);
   const ruler = rulerMarks({ x: minX, y: maxY + size * 2 }, Math.min(maxX - minX, 300), unit, size);
   const said = formatLength(Math.min(at, Math.max(walk.lengthA, walk.lengthB)), unit, { purpose: 'amount', locale });
   const seam = saySeam(garment, walk.seam);
@@ -124,7 +125,7 @@ const rulerMarks = (
   const end = from.x + count * each;
   return [
     pathMark('marks', 'dimension', stroke(from, { x: end, y: from.y }), ...ticks),
-    textMark('words', 'mark', { x: from.x, y: from.y + size }, '0', size * 0.8),
-    textMark('words', 'mark', { x: end, y: from.y + size }, `${count} ${unit}`, size * 0.8, { anchor: 'end' }),
+    textMark('words', 'mark', { x: from.x, y: from.y + size * 1.1 }, '0', size),
+    textMark('words', 'mark', { x: end, y: from.y + size * 1.1 }, `${count} ${unit}`, size, { anchor: 'end' }),
   ];
 };

@@ -37,7 +37,7 @@ export const SeamsPassage = memo(() => {
   const laid = useMemo((): Laid | null => {
     if (!current || !walk) return null;
     if (at !== null) {
-      const drawing = drawSeamRoll(walk, garment, { unit: say.unit, locale, at });
+      const drawing = drawSeamRoll(walk, garment, { unit: say.unit, locale, at, narrow });
       return { drawing, subject: `roll ${walk.seam.id}`, onSheet: true };
     }
     return { drawing: drawWalk(walk, garment, say.unit, narrow), subject: `seam ${walk.seam.id}`, onSheet: true };
