@@ -178,6 +178,7 @@ export const applyAlterations = (
   return {
     garment: after,
     before: combined?.before ?? garment,
+    apart: combined !== null,
     outcomes,
     held: outcomes.flatMap(({ applied }) => applied.held),
     warnings: outcomes.flatMap(({ applied }) => applied.warnings),

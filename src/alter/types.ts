@@ -173,6 +173,8 @@ export interface Altered {
    * here. The very garment given where no step was done on one half only. A piece that a step made is not in it.
    */
   readonly before: Garment;
+  /** Whether right and left differ, so that the garment is told in pieces of their own. */
+  readonly apart: boolean;
   readonly outcomes: readonly StepOutcome[];
   readonly held: readonly Held[];
   readonly warnings: readonly Problem[];

@@ -31,6 +31,16 @@ export const printedAltered = (altered: Altered, { body, problem, piece: print =
     }),
     seams: printedSeams(altered.garment),
     girths: printedGirths(altered.garment, body),
+    // Where right and left differ the unaltered garment is told in the same pieces, so that the two can be laid side by side.
+    ...(altered.apart
+      ? {
+          before: {
+            pieces: altered.before.pieces.map(print),
+            seams: printedSeams(altered.before),
+            girths: printedGirths(altered.before, body),
+          },
+        }
+      : {}),
     held: altered.outcomes.flatMap(({ step, applied }) => applied.held.map((one) => ({ step: step.id, ...one }))),
     changes: altered.outcomes.flatMap(({ step, applied }) =>
       applied.changes.map((change) => ({ step: step.id, ...change })),

@@ -114,10 +114,12 @@ export const levelWidth = (piece: Piece, levelId: string): number => {
   const darts = dartsOf(piece);
   if (level.over) {
     const { over } = level;
-    return [level.from, level.to].reduce(
-      (sum, end) => sum + reach(piece, darts, over, normalize(subtract(end, over))),
-      0,
-    );
+    return (['from', 'to'] as const).reduce((sum, end) => {
+      const spot = level[end];
+      return (
+        sum + (stopsAt(level, end) ? distance(over, spot) : reach(piece, darts, over, normalize(subtract(spot, over))))
+      );
+    }, 0);
   }
   const along = subtract(level.to, level.from);
   const size = length(along);

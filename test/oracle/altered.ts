@@ -20,6 +20,8 @@ export interface AlteredPiece extends PrintedPiece {
 }
 
 export interface AlteredGarment extends PrintedGarment {
+  /** Where right and left differ: the unaltered garment told in the same pieces. */
+  readonly before?: Omit<PrintedGarment, 'ok'>;
   readonly pieces: readonly AlteredPiece[];
   readonly held?: readonly {
     readonly step?: string;
@@ -214,6 +216,20 @@ const faults = (garment: PrintedGarment): readonly string[] => [
   ...judgeGirths(garment),
 ];
 
+/** Cloth in all the sheets of a piece. */
+const clothOf = (piece: PrintedPiece): number =>
+  sheets(piece) * Math.abs(polygonArea(sampled(readRuns(piece.outline)[0] ?? [], 1)));
+
+/** The unaltered garment told for right and left apart is the very garment: as much cloth, piece by piece. */
+const judgeApart = (plain: PrintedGarment, told: PrintedGarment): readonly string[] =>
+  plain.pieces.flatMap((piece) => {
+    const parts = told.pieces.filter(({ id }) => id === piece.id || id === `${piece.id}-left`);
+    const sum = parts.reduce((area, part) => area + clothOf(part), 0);
+    return Math.abs(sum - clothOf(piece)) > 1e-4 * clothOf(piece)
+      ? [`${piece.id}: told apart it has ${sum} of ${clothOf(piece)} mm²`]
+      : [];
+  });
+
 /** A complaint without its figures: the same one before and after. */
 const kindOf = (complaint: string): string => complaint.replace(/-?\d+(\.\d+)?(e-?\d+)?/g, '#');
 
@@ -221,14 +237,16 @@ const kindOf = (complaint: string): string => complaint.replace(/-?\d+(\.\d+)?(e
  * Everything the judge has to say of an altered garment, beside the same printed with no steps; empty when it is sound.
  * `steps`: how many were done between the two.
  */
-export const judgeAltered = (before: PrintedGarment, after: AlteredGarment, steps: number): readonly string[] => {
+export const judgeAltered = (plain: PrintedGarment, after: AlteredGarment, steps: number): readonly string[] => {
   if (!after.ok) return [`refused: ${after.message ?? 'without a reason'}`];
+  const before: PrintedGarment = after.before ? { ...after.before, ok: true } : plain;
   const known = new Set(faults(before).map(kindOf));
   const fresh = after.pieces.filter((piece) => !before.pieces.some((one) => one.id === piece.id));
   const held = after.held ?? [];
   return [
     ...faults(after).filter((complaint) => !known.has(kindOf(complaint))),
     ...judgeAreas(after, steps),
+    ...(after.before ? judgeApart(plain, before) : []),
     ...judgeMeetings(before, after),
     ...after.pieces.flatMap((piece) => {
       const old = before.pieces.find((one) => one.id === piece.id);

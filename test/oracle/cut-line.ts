@@ -61,6 +61,12 @@ const judgeMitre = (piece: PrintedPiece, before: Side, after: Side, cut: Line): 
   const convex = a.way.x * b.way.y - a.way.y * b.way.x;
   if (convex < 0.05) return [];
   const point = meeting(a.at, a.way, b.at, b.way);
+  // Where the lines meet short of an end, a curve's own offset meets there and not its tangent.
+  const ahead = point && (point.x - a.at.x) * a.way.x + (point.y - a.at.y) * a.way.y;
+  const behind = point && (b.at.x - point.x) * b.way.x + (b.at.y - point.y) * b.way.y;
+  const curved = (stroke: Stroke | undefined): boolean => stroke?.points.length === 4;
+  if ((curved(before.run.at(-1)) && (ahead ?? 0) < -within) || (curved(after.run[0]) && (behind ?? 0) < -within))
+    return [];
   const widest = Math.max(before.edge.allowance, after.edge.allowance);
   if (!point || widest === 0 || apart(point, corner) > mitreLimit * widest - within) return [];
   const far = cut.distance(point);

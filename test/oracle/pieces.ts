@@ -208,7 +208,9 @@ export const judgeGirths = (garment: PrintedGarment): readonly string[] =>
     // the waistband is not measured again on what is gathered or darted into it.
     const onBand = girth.pieces.some(({ piece }) => /band|^waist-/.test(piece));
     for (const piece of onBand ? [] : garment.pieces) {
-      const counted = girth.pieces.some((one) => one.piece === piece.id);
+      const counted = garment.girths.some(
+        (one) => one.level === girth.level && one.pieces.some((part) => part.piece === piece.id),
+      );
       if (!counted && !liesWithin(piece) && piece.levels.some((level) => level.id === girth.level))
         found.push(`${girth.level}: ${piece.id} carries it and is not counted`);
     }

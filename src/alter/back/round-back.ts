@@ -81,7 +81,7 @@ export const roundBack: Alteration = {
               { x: outerX, y },
               outward * 2 * Math.asin(amount / 2 / reach),
             ),
-          truing: ({ edge }) => (edge === outer.edge ? 'hinge' : 'blend'),
+          truing: () => 'blend',
         },
       );
       if (!done.ok) return done;

@@ -10,11 +10,11 @@ import { splice } from './splice.ts';
 /** How a piece that is one of a pair is called once the two differ. */
 const sideName = (name: string, side: 'right' | 'left'): string => `${name}, ${side}`;
 
-/** One of a pair that is cut for itself: half as many, none turned over. */
+/** One of a pair that is cut for itself: half as many; of pairs cut twice over each side still needs one turned over. */
 const single = (piece: Piece, side: 'right' | 'left'): Piece => ({
   ...piece,
   name: sideName(piece.name, side),
-  cut: piece.cut.map((order) => ({ ...order, count: order.count / 2, mirrored: false })),
+  cut: piece.cut.map((order) => ({ ...order, count: order.count / 2, mirrored: order.count > 2 })),
 });
 
 const piecesOf = (

@@ -1,5 +1,6 @@
 import {
   distance,
+  fitCubics,
   type Path,
   type Point,
   pathEnd,
@@ -9,6 +10,7 @@ import {
   pathTangentAtLength,
   smoothThrough,
   splitPathAtLength,
+  tolerance,
 } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
@@ -35,10 +37,11 @@ const bowed = (path: Path, amount: number): Path => {
     // Right of travel along a clockwise outline lies the piece: a deeper curve goes into it.
     return { x: p.x - tangent.y * amount * share, y: p.y + tangent.x * amount * share };
   });
-  return smoothThrough(points, {
+  const drawn = smoothThrough(points, {
     startTangent: pathTangentAtLength(path, 0),
     endTangent: pathTangentAtLength(path, length, 'before'),
   });
+  return fitCubics(drawn, tolerance.flatten);
 };
 
 const curve = (leg: Leg, amount: number): Path | null => {

@@ -73,7 +73,7 @@ export const crotchLength: Alteration = {
             const below = partBeside(pieces, 'hip', 'right');
             return { levels: { hip: { from: below, to: below } } };
           },
-          truing: ({ edge }) => (edge === leg.crotch ? 'blend' : 'hinge'),
+          truing: () => 'blend',
         },
       );
       if (!done.ok) return done;
@@ -85,7 +85,7 @@ export const crotchLength: Alteration = {
     return finishWork(done, {
       held: legs.flatMap((leg) => {
         const after = pieceNow(done, leg.piece.id);
-        const kept = leg.piece.edges.map(({ id }) => id).filter((id) => id !== leg.crotch);
+        const kept = leg.piece.edges.map(({ id }) => id).filter((id) => id !== leg.crotch && !leg.sides.includes(id));
         const grew = lengthNow(done, leg.piece.id, leg.crotch) - done.tape.edge(leg.piece, leg.crotch);
         return [
           ...heldEdges(done.tape, leg.piece, after, kept),

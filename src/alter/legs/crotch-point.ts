@@ -11,7 +11,7 @@ import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
 import { held, heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
-import { type Alteration, sideParameter } from '../types.ts';
+import type { Alteration } from '../types.ts';
 import { beginWork, finishWork, lengthNow, pieceNow, redrawEdges, type Work } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 import { endMoved } from './shift-inside.ts';
@@ -77,7 +77,7 @@ export const crotchPoint: Alteration = {
   id: 'crotch-point',
   version: 1,
   family: 'legs',
-  params: { where: which, amount: { unit: 'mm', min: -20, max: 40, usual: [-8, 15] }, side: sideParameter },
+  params: { where: which, amount: { unit: 'mm', min: -20, max: 40, usual: [-8, 15] } },
   amount: 'amount',
   inAll: 2,
   needs: needsLegs,

@@ -1,10 +1,12 @@
 import {
+  fitCubics,
   type Path,
   type Point,
   pathLength,
   pathPointAtLength,
   pathTangentAtLength,
   smoothThrough,
+  tolerance,
 } from '../../geometry/index.ts';
 
 /** Level at both ends. */
@@ -34,5 +36,5 @@ export const endMoved = (path: Path, end: 'start' | 'end', by: Point, from = 0):
     startTangent: pathTangentAtLength(path, 0),
     endTangent: pathTangentAtLength(path, length, 'before'),
   });
-  return drawn;
+  return fitCubics(drawn, tolerance.flatten);
 };

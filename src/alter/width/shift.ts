@@ -1,5 +1,6 @@
 import {
   add,
+  fitCubics,
   type Path,
   type Point,
   pathEnd,
@@ -93,7 +94,8 @@ const moved = (path: Path, knots: readonly Knot[], outward: number): Path => {
     const slope = (shiftAt(knots, p.y + 0.5) - shiftAt(knots, p.y - 0.5)) * outward;
     return { x: tangent.x + slope * tangent.y, y: tangent.y };
   };
-  return smoothThrough(points, { startTangent: turned(0), endTangent: turned(length) });
+  // Few curves: a list of many alterations must not leave a line of many joints.
+  return fitCubics(smoothThrough(points, { startTangent: turned(0), endTangent: turned(length) }), tolerance.flatten);
 };
 
 const translated = (path: Path, x: number): Path =>
