@@ -1,7 +1,7 @@
-import { applyAlterations, createAlterationCache } from '../src/alter/index.ts';
-import { housePattern } from '../src/drafting/index.ts';
+import { alterationCatalogue, applyAlterations, createAlterationCache } from '../src/alter/index.ts';
+import { housePattern, housePatterns } from '../src/drafting/index.ts';
 import { createDrawingCache, drawBeforeAfter } from '../src/draw/index.ts';
-import type { AlterationStep } from '../src/pattern/index.ts';
+import { type AlterationStep, outlineOf } from '../src/pattern/index.ts';
 
 /**
  * What the page does between two frames while an amount is dragged, on the whole blouse: the list applied again, and the
@@ -87,3 +87,74 @@ const rows = Object.entries(drags).flatMap(([drag, steps]) =>
   }),
 );
 console.table(rows);
+
+/** Six steps on the house pattern with most segments to its seam lines, done again from the first as its amount is dragged. */
+const largest = housePatterns
+  .flatMap((house) =>
+    house.views.flatMap(({ id: view }) => {
+      const sizes = house.pattern({ view }).sizes;
+      const size = sizes[Math.floor(sizes.length / 2)];
+      return size ? [{ name: `${house.id}, ${view}`, garment: size.garment }] : [];
+    }),
+  )
+  .map((one) => ({
+    ...one,
+    segments: one.garment.pieces.reduce((sum, piece) => sum + outlineOf(piece).length, 0),
+  }))
+  .reduce((most, one) => (one.segments > most.segments ? one : most));
+
+/** Steps the garment bears, in the order of the catalogue, each at the middle of its usual range, up to six. */
+const sixSteps = (): readonly AlterationStep[] => {
+  const found: AlterationStep[] = [];
+  for (let round = 0; found.length < 6 && round < 6; round += 1) {
+    for (const one of alterationCatalogue) {
+      if (found.length === 6) break;
+      const params = Object.fromEntries(
+        Object.entries(one.params).flatMap(([name, parameter]) =>
+          parameter.unit === 'mm' ? [[name, parameter.usual[0] / 3 + (2 * parameter.usual[1]) / 3]] : [],
+        ),
+      );
+      const next = { id: `s${found.length + 1}`, alteration: one.id, version: one.version, on: true, params };
+      if (!applyAlterations(largest.garment, [...found, next]).refusal) found.push(next);
+    }
+  }
+  return found;
+};
+
+const six = sixSteps();
+const [clock, processor]: [number[], number[]] = [[], []];
+for (let move = 0; move < 260; move += 1) {
+  const share = 0.8 + 0.2 * ((move * 0.618034) % 1);
+  // The first step is the one dragged, so that nothing after it can be remembered.
+  const list = six.map((one, i) =>
+    i > 0
+      ? one
+      : {
+          ...one,
+          params: Object.fromEntries(
+            Object.entries(one.params).map(([name, value]) => [
+              name,
+              typeof value === 'number' ? value * share : value,
+            ]),
+          ),
+        },
+  );
+  const [from, fromProcessor] = [performance.now(), processorTime()];
+  applyAlterations(largest.garment, list);
+  const to = performance.now();
+  if (move < 60) continue;
+  clock.push(to - from);
+  processor.push(processorTime() - fromProcessor);
+}
+console.log(
+  `\nSix steps (${six.map(({ alteration }) => alteration).join(', ')}) on ${largest.name}: ${largest.segments} segments`,
+);
+console.table([
+  {
+    'median ms': quantile(clock, 0.5),
+    'p95 ms': quantile(clock, 0.95),
+    'worst ms': quantile(clock, 1),
+    'processor median': quantile(processor, 0.5),
+    'processor p95': quantile(processor, 0.95),
+  },
+]);

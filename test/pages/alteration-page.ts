@@ -36,20 +36,7 @@ const usualParams = (alteration: Alteration): Params =>
     ),
   );
 
-/** How much of its pieces an alteration puts in or takes out: by this the pattern is chosen that shows it best. */
-const share = ({ outcomes }: Altered): number => {
-  const reports = outcomes.flatMap(({ applied }) => applied.pieces);
-  const moved = reports.flatMap(({ puts }) => puts).reduce((sum, { area }) => sum + Math.abs(area), 0);
-  return (
-    moved /
-    Math.max(
-      1,
-      reports.reduce((sum, { areaAfter }) => sum + areaAfter, 0),
-    )
-  );
-};
-
-/** Shown in the middle size of each pattern's first view it is for; null where it can be done on none of them. */
+/** Shown in the middle size of the first house pattern it can be done on, in the order of a wardrobe; null where there is none. */
 export const shownBest = (alteration: Alteration): Shown | null => {
   const step = {
     id: 's1',
@@ -58,20 +45,15 @@ export const shownBest = (alteration: Alteration): Shown | null => {
     on: true,
     params: usualParams(alteration),
   };
-  const shown = housePatterns.flatMap((house): Shown[] => {
-    const view = house.views.find(({ id }) => {
-      const size = middleOf(house.pattern({ view: id }).sizes);
-      return size && alteration.needs(size.garment) === null;
-    });
-    const size = view && middleOf(house.pattern({ view: view.id }).sizes);
-    if (!view || !size) return [];
-    const altered = applyAlterations(size.garment, [step], undefined, [alteration]);
-    return altered.refusal ? [] : [{ house, view: view.id, size: size.id, garment: size.garment, step, altered }];
-  });
-  return shown.reduce<Shown | null>(
-    (best, one) => (best && share(best.altered) >= share(one.altered) ? best : one),
-    null,
-  );
+  for (const house of housePatterns) {
+    for (const { id: view } of house.views) {
+      const size = middleOf(house.pattern({ view }).sizes);
+      if (!size || alteration.needs(size.garment) !== null) continue;
+      const altered = applyAlterations(size.garment, [step], undefined, [alteration]);
+      if (!altered.refusal) return { house, view, size: size.id, garment: size.garment, step, altered };
+    }
+  }
+  return null;
 };
 
 export const alterationDrawing = ({ garment, altered }: Shown): Drawing =>
