@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { housePattern } from '../drafting/index.ts';
+import { writeSvg } from '../formats/index.ts';
 import { type Garment, walkAll } from '../pattern/index.ts';
 import { drawSeamRoll } from './index.ts';
 import type { GroupMark, PathMark } from './types.ts';
@@ -42,4 +43,10 @@ describe('a seam rolled', () => {
       }
     },
   );
+
+  it('is drawn as it was looked at: the side seam half walked', async () => {
+    const walk = walkAll(blouse).find(({ seam }) => seam.id === 'side') as ReturnType<typeof walkAll>[number];
+    const drawing = drawSeamRoll(walk, blouse, { unit: 'cm', at: 200 });
+    await expect(writeSvg(drawing, { unit: 'mm', decimals: 2 })).toMatchFileSnapshot('golden/seam-roll-side.svg');
+  });
 });
