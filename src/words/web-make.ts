@@ -162,6 +162,7 @@ export const makePageWords = {
       'One edge lies as it is; the other is laid along it from the dot, turned over where that brings them nearer. Thin lines join what should meet.',
     verdict: '{verdict}. {a} against {b}.',
     roll: 'Roll the seam',
+    rollByPoint: 'Place where the edges touch: drag it along the seam',
     rollHint: 'Draw along, or use the arrow keys: the second piece is rolled along the first.',
     rolledTo: '{at} along',
     beside: 'Lay both edges beside each other again',

@@ -64,6 +64,12 @@ describe.skipIf(chromiumPath === null)('the seams of a make', () => {
     const before = await outline();
     await page.keyboard.press('End');
     await expect.poll(outline).not.toBe(before);
+    // The place of touch on the table is the same slider.
+    const touch = page.getByRole('slider', { name: /^Place where the edges touch/ });
+    const atEnd = await roll().inputValue();
+    await touch.focus();
+    await page.keyboard.press('PageDown');
+    await expect.poll(async () => Number(await roll().inputValue())).toBeLessThan(Number(atEnd) - 8);
   });
 
   it('is mended by easing and by moving a notch, each a step of the list', async () => {

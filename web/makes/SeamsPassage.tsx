@@ -1,6 +1,6 @@
 import { memo, useMemo, useState } from 'react';
 import { drawSeamRoll, saySeam, sayWalk } from '../../src/draw/index.ts';
-import { type SeamWalk, walkAll } from '../../src/pattern/index.ts';
+import { pieceOf, pointAlongSide, type SeamWalk, walkAll } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { locale, useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
@@ -12,6 +12,7 @@ import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { SeamMends } from './SeamMends.tsx';
 import { SeamRoll } from './SeamRoll.tsx';
+import { sliderStop } from './steps.ts';
 
 const words = webWords.make.seams;
 
@@ -38,10 +39,24 @@ export const SeamsPassage = memo(() => {
     if (!current || !walk) return null;
     if (at !== null) {
       const drawing = drawSeamRoll(walk, garment, { unit: say.unit, locale, at, narrow });
-      return { drawing, subject: `roll ${walk.seam.id}`, onSheet: true };
+      const said = say.words(words.rolledTo, { at: say.length(at, { purpose: 'amount' }) });
+      const touch = pointAlongSide(pieceOf(garment, walk.seam.a.piece), walk.seam.a, Math.min(at, walk.lengthA));
+      const grip = {
+        label: words.rollByPoint,
+        at: touch.point,
+        perMillimetre: touch.tangent,
+        amount: at,
+        least: 0,
+        most: Math.max(walk.lengthA, walk.lengthB),
+        stop: sliderStop(say.unit),
+        said,
+        figure: '',
+        onMove: setAt,
+      };
+      return { drawing, subject: `roll ${walk.seam.id}`, onSheet: true, grip };
     }
     return { drawing: drawWalk(walk, garment, say.unit, narrow), subject: `seam ${walk.seam.id}`, onSheet: true };
-  }, [current, walk, garment, say.unit, narrow, at]);
+  }, [current, walk, garment, say, narrow, at]);
   useLay(laid);
   const missed = walks.filter((one) => !one.meets).length;
   return (
