@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { housePattern } from '../../drafting/index.ts';
 import { validateOutline } from '../../geometry/index.ts';
 import { type Garment, outlineOf, pieceOf, walkAll, walkSeam } from '../../pattern/index.ts';
+import { applyAlterations } from '../apply.ts';
 import { applyOne } from '../apply-one.ts';
 import { seamsAlterations } from './index.ts';
 import { endsToTrue, seamsToTrue } from './seam-ends.ts';
@@ -105,6 +106,29 @@ describe('a notch', () => {
   it('is refused where it would miss its mate', () => {
     const made = applyOne(moveNotch, blouse, { notch: 'front/waist', amount: 9, with: 'alone' });
     expect(made.ok).toBe(false);
+  });
+});
+
+describe('a list with mended seams', () => {
+  it('is done alike in every size', () => {
+    const step = (id: string, alteration: string, params: Readonly<Record<string, number | string>>) => ({
+      id,
+      alteration,
+      version: 1,
+      on: true,
+      params,
+    });
+    const list = [
+      step('a', 'sew-seam', { seam: 'shoulder', how: 'eased', amount: 8 }),
+      step('b', 'move-notch', { notch: 'front/waist', amount: 12, with: 'with-mate' }),
+      step('c', 'true-seam', { seam: 'side', end: 'end', which: 'both', amount: 4 }),
+    ];
+    for (const { garment } of housePattern('blouse')?.pattern().sizes ?? []) {
+      const altered = applyAlterations(garment, list);
+      expect(altered.refusal).toBeNull();
+      expect(walkAll(altered.garment).filter(({ meets }) => !meets)).toEqual([]);
+      expect(altered.garment.seams.find(({ id }) => id === 'shoulder')?.easeMax).toBe(8);
+    }
   });
 });
 
