@@ -63,6 +63,11 @@ export const lineOf = (runs: readonly Strokes[], step = 1): Line => {
   const boxes = chords.map(
     ([a, b]) => [Math.min(a.x, b.x), Math.max(a.x, b.x), Math.min(a.y, b.y), Math.max(a.y, b.y)] as const,
   );
+  // A closed line printed to so many places may end a hair from where it began: through that gap no ray may slip.
+  const closing = chains.flatMap((spots) => {
+    const [first, last] = [spots[0], spots.at(-1)];
+    return first && last ? [[last, first] as const] : [];
+  });
   return {
     spots: chains.flat(),
     distance: (p) => {
@@ -75,7 +80,7 @@ export const lineOf = (runs: readonly Strokes[], step = 1): Line => {
       return best;
     },
     holds: (p) =>
-      chords.reduce(
+      [...chords, ...closing].reduce(
         (inside, [a, b]) =>
           a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x ? !inside : inside,
         false,

@@ -6,7 +6,7 @@ import { follow } from '../follow.ts';
 import { headEaseChanges } from '../sleeve/head-ease.ts';
 import { type Alteration, type Held, sideParameter } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
-import { type Knot, shiftAt, shiftedPath } from '../width/shift.ts';
+import { type Knot, shiftedPath, warpedByHeight } from '../width/shift.ts';
 import { type Side, sidesOf } from '../width/sides.ts';
 import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work.ts';
 
@@ -120,7 +120,8 @@ export const backWidth: Alteration = {
         { y: waist, shift: 0 },
       ];
       const drawn: Record<string, readonly Path[]> = {};
-      for (const edge of edges) drawn[edge] = edgeRuns(piece, edge).map((path) => outBy(path, upper, side.outward));
+      for (const edge of edges)
+        drawn[edge] = edgeRuns(piece, edge).map((path) => warpedByHeight(path, upper, side.outward));
       for (const edge of side.edges)
         drawn[edge] = edgeRuns(piece, edge).map((path) => shiftedPath(path, lower, side.outward));
       work = redrawEdges(work, piece.id, drawn);
@@ -154,18 +155,3 @@ const heldAcross = (work: Work, piece: Piece, by: number): readonly Held[] => {
   const [was, now] = [acrossOf(piece), acrossOf(pieceNow(work, piece.id))];
   return was === null || now === null ? [] : [held('across-grows', now - was - by, { piece: piece.id }, acrossWithin)];
 };
-
-/** A curve with every control point moved out by its height's shift: an armhole is no upright line to be walked by height. */
-const outBy = (path: Path, knots: readonly Knot[], outward: number): Path =>
-  path.map((segment) => {
-    const by = (p: Point): Point => ({ x: p.x + outward * shiftAt(knots, p.y), y: p.y });
-    return segment.kind === 'line'
-      ? { ...segment, from: by(segment.from), to: by(segment.to) }
-      : {
-          ...segment,
-          from: by(segment.from),
-          control1: by(segment.control1),
-          control2: by(segment.control2),
-          to: by(segment.to),
-        };
-  });

@@ -56,9 +56,18 @@ export const edgesFor = (garment: Garment, name: string): readonly string[] => {
   return piece.edges.flatMap(({ id, finish }) => {
     const middle = pointOnEdge(piece, id, 0.5);
     const near = distance(middle, about) < leastCut;
-    return finish === 'fold' || near || !clear(piece, about, middle) ? [] : [`${piece.id}/${id}`];
+    const closed = finish === 'fold' || near || opensInto(garment, piece, id);
+    return closed || !clear(piece, about, middle) ? [] : [`${piece.id}/${id}`];
   });
 };
+
+/** An edge that is a pocket's mouth, or holds a zip, is no place for a dart. */
+const opensInto = (garment: Garment, piece: Piece, edge: string): boolean =>
+  piece.notches.some((notch) => notch.edge === edge && notch.id.startsWith('zip')) ||
+  garment.seams.some(({ a, b }) => {
+    const mate = a.piece === piece.id && a.edge === edge ? b : b.piece === piece.id && b.edge === edge ? a : null;
+    return mate !== null && pieceOf(garment, mate.piece).role === 'pocket';
+  });
 
 /** A new dart is at least this long, mm. */
 const leastCut = 40;

@@ -54,18 +54,20 @@ const combineAs = (
   return good({ pieces, seams: splitSeams(right, left, stand), girths: splitGirths(right, stand) });
 };
 
-/** What is sewn across the centre, right to left, and no longer of one length; null where all of it meets. */
-const halvesApart = (before: Garment, right: Garment, combined: Garment): Problem | null => {
-  const known = new Set(right.seams.map(({ id }) => id));
+/**
+ * What no longer meets once the halves are told as one: sewn across the centre, right to left, and of two lengths; or sewn to a
+ * piece that was levelled at the centre. Null where all of it meets as well as before.
+ */
+const halvesApart = (before: Garment, combined: Garment): Problem | null => {
+  const known = new Map(before.seams.map((seam) => [seam.id, seam]));
   const tape = createTape();
   for (const seam of combined.seams) {
-    if (!known.has(seam.id) || seam.a.piece === seam.b.piece) continue;
-    const old = before.seams.find(({ id }) => id === seam.id);
-    if (!old || old.a.piece !== old.b.piece) continue;
+    const old = known.get(seam.id);
+    const was = old ? walked(tape, old, (id) => pieceOf(before, id)).excess : 0;
     const { excess } = walked(tape, seam, (id) => pieceOf(combined, id));
-    if (Math.abs(excess) > tolerance.seam) {
-      return bad('alter.halves-do-not-meet', { piece: pieceOf(right, seam.a.piece).name, by: { mm: Math.abs(excess) } })
-        .problem;
+    if (Math.abs(excess) > Math.abs(was) + 2 * tolerance.seam) {
+      const piece = pieceOf(combined, seam.a.piece).name;
+      return bad('alter.halves-do-not-meet', { piece, by: { mm: Math.abs(excess) } }).problem;
     }
   }
   return null;
@@ -91,9 +93,9 @@ export const combine = (right: Garment, left: Garment, before: Garment): Result<
   if (!stand) return bad('alter.halves-other-pieces', {});
   const garment = combineAs(right, left, before, stand);
   if (!garment.ok) return garment;
-  const apart = halvesApart(before, right, garment.value);
-  if (apart) return { ok: false, problem: apart };
   const known = new Set(before.pieces.map(({ id }) => id));
   const unaltered = combineAs(before, before, before, new Map([...stand].filter(([id]) => known.has(id))));
-  return unaltered.ok ? good({ garment: garment.value, before: unaltered.value, stand }) : unaltered;
+  if (!unaltered.ok) return unaltered;
+  const apart = halvesApart(unaltered.value, garment.value);
+  return apart ? { ok: false, problem: apart } : good({ garment: garment.value, before: unaltered.value, stand });
 };

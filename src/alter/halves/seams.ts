@@ -59,7 +59,11 @@ export const splitSeams = (garment: Garment, leftHalf: Garment, stand: Standings
   const others = new Map(leftHalf.seams.map((seam) => [seam.id, seam]));
   return garment.seams.flatMap((seam): readonly Seam[] => {
     const [first, second] = [stand.get(seam.a.piece), stand.get(seam.b.piece)];
-    if (!isSplit(first) && !isSplit(second)) return [seam];
+    if (!isSplit(first) && !isSplit(second)) {
+      const whole = [seam.a, seam.b].find(({ piece }) => isWhole(garment, piece));
+      const ofLeft = whole !== undefined && halfOf(seam, whole, garment.seams) === 'left';
+      return [ofLeft ? (others.get(seam.id) ?? seam) : seam];
+    }
     const left: Seam = {
       ...(others.get(seam.id) ?? seam),
       id: leftId(seam.id),

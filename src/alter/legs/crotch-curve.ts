@@ -41,7 +41,7 @@ const bowed = (path: Path, amount: number): Path => {
     startTangent: pathTangentAtLength(path, 0),
     endTangent: pathTangentAtLength(path, length, 'before'),
   });
-  return fitCubics(drawn, tolerance.flatten);
+  return fitCubics(drawn, tolerance.holds);
 };
 
 const curve = (leg: Leg, amount: number): Path | null => {

@@ -36,5 +36,5 @@ export const endMoved = (path: Path, end: 'start' | 'end', by: Point, from = 0):
     startTangent: pathTangentAtLength(path, 0),
     endTangent: pathTangentAtLength(path, length, 'before'),
   });
-  return fitCubics(drawn, tolerance.flatten);
+  return fitCubics(drawn, tolerance.holds);
 };

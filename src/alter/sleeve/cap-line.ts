@@ -14,7 +14,8 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { levelLines } from '../level-lines.ts';
-import { pieceNow, trueEdges, type Work } from '../work.ts';
+import { reshape } from '../reshape.ts';
+import { pieceNow, type Work, withPiece } from '../work.ts';
 import type { Sleeve } from './anatomy.ts';
 import { axisOf } from './quarters.ts';
 
@@ -96,14 +97,17 @@ export const withCap = (
   { piece: before }: Sleeve,
   edges: Readonly<Record<string, readonly Path[]>>,
   top: Point,
-): Work =>
-  trueEdges(work, before.id, edges, (piece) =>
-    levelLines(before, {
-      ...piece,
-      grain: before.grain,
-      landmarks: piece.landmarks.map((mark) => (mark.id === 'cap-top' ? { ...mark, at: top } : mark)),
-    }),
-  );
+): Work => {
+  const untrued = work.worked.get(before.id)?.untrued ?? before;
+  // What a crown is raised by is cloth put in, and told as such.
+  const { piece, puts } = reshape(pieceNow(work, before.id), edges);
+  const drawn = levelLines(before, {
+    ...piece,
+    grain: before.grain,
+    landmarks: piece.landmarks.map((mark) => (mark.id === 'cap-top' ? { ...mark, at: top } : mark)),
+  });
+  return withPiece(work, { piece: drawn, untrued, puts, cuts: [] });
+};
 
 /** How far up and down, mm, a crown is looked for that leaves the cap as long as it was. */
 const crownWithin = [-30, 60] as const;

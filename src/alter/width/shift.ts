@@ -75,27 +75,51 @@ const alongTo = (path: Path, y: number): number => {
   return found;
 };
 
+/** The path drawn smoothly through some of its places, each moved out by its height's shift. */
+const drawnThrough = (path: Path, lengths: readonly number[], knots: readonly Knot[], outward: number): Path => {
+  const points = lengths.map((mm): Point => {
+    const p = pathPointAtLength(path, mm);
+    return add(p, { x: outward * shiftAt(knots, p.y), y: 0 });
+  });
+  const turned = (mm: number, side: 'before' | 'after'): Point => {
+    const tangent = pathTangentAtLength(path, mm, side);
+    const p = pathPointAtLength(path, mm);
+    // A shift that changes down the side turns its line: by the chain rule its slope is added.
+    const slope = (shiftAt(knots, p.y + 0.5) - shiftAt(knots, p.y - 0.5)) * outward;
+    return { x: tangent.x + slope * tangent.y, y: tangent.y };
+  };
+  const ends = { startTangent: turned(0, 'after'), endTangent: turned(pathLength(path), 'before') };
+  // Few curves: a list of many alterations must not leave a line of many joints.
+  return fitCubics(smoothThrough(points, ends), tolerance.holds);
+};
+
+/** Points a curve such as an armhole is drawn through anew, one about each so many mm. */
+const closely = 12;
+
+/** A curve of any course with every point of it moved out by its height's shift. */
+export const warpedByHeight = (path: Path, knots: readonly Knot[], outward: number): Path => {
+  const length = pathLength(path);
+  const count = Math.max(3, Math.ceil(length / closely));
+  return drawnThrough(
+    path,
+    Array.from({ length: count + 1 }, (_, i) => (length * i) / count),
+    knots,
+    outward,
+  );
+};
+
 const moved = (path: Path, knots: readonly Knot[], outward: number): Path => {
   const length = pathLength(path);
   const count = Math.max(2, Math.round(length / spacing));
   const even = Array.from({ length: count + 1 }, (_, i) => (length * i) / count);
   const at = knots.map(({ y }) => alongTo(path, y)).filter((mm) => mm > spacing / 2 && mm < length - spacing / 2);
   const lengths = [...even.filter((mm) => !at.some((one) => Math.abs(one - mm) < spacing / 2)), ...at];
-  const points = lengths
-    .toSorted((a, b) => a - b)
-    .map((mm): Point => {
-      const p = pathPointAtLength(path, mm);
-      return add(p, { x: outward * shiftAt(knots, p.y), y: 0 });
-    });
-  const turned = (mm: number): Point => {
-    const tangent = pathTangentAtLength(path, mm);
-    const p = pathPointAtLength(path, mm);
-    // A shift that changes down the side turns its line: by the chain rule its slope is added.
-    const slope = (shiftAt(knots, p.y + 0.5) - shiftAt(knots, p.y - 0.5)) * outward;
-    return { x: tangent.x + slope * tangent.y, y: tangent.y };
-  };
-  // Few curves: a list of many alterations must not leave a line of many joints.
-  return fitCubics(smoothThrough(points, { startTangent: turned(0), endTangent: turned(length) }), tolerance.flatten);
+  return drawnThrough(
+    path,
+    lengths.toSorted((a, b) => a - b),
+    knots,
+    outward,
+  );
 };
 
 const translated = (path: Path, x: number): Path =>
