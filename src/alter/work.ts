@@ -1,4 +1,4 @@
-import { selfIntersections } from '../geometry/index.ts';
+import { pathEnd, pathStart, pathWithEnd, pathWithStart, samePoint, selfIntersections } from '../geometry/index.ts';
 import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { changedPieces, heldSeams, reportOf, torn } from './checks.ts';
@@ -34,8 +34,24 @@ interface Done {
   readonly cuts: readonly PieceCut[];
 }
 
+/** Segments of no length, which a corner moved onto its neighbour can leave, say nothing and have no direction: they are dropped. */
+const withoutPoints = (piece: Piece): Piece => {
+  const isPoint = (segment: Piece['runs'][number]['path'][number]): boolean =>
+    samePoint(segment.from, segment.to) &&
+    (segment.kind === 'line' || (samePoint(segment.from, segment.control1) && samePoint(segment.to, segment.control2)));
+  if (!piece.runs.some(({ path }) => path.length > 1 && path.some(isPoint))) return piece;
+  const runs = piece.runs.map((run) => {
+    const path = run.path.filter((segment) => !isPoint(segment));
+    if (path.length === 0 || path.length === run.path.length) return run;
+    const [from, to] = [pathStart(run.path), pathEnd(run.path)];
+    return { ...run, path: pathWithEnd(pathWithStart(path, from), to) };
+  });
+  return { ...piece, runs };
+};
+
 /** The work with one piece put in place of what it was, and what was done to it added to the account. */
-export const withPiece = (work: Work, done: Done, led = true): Work => {
+export const withPiece = (work: Work, given: Done, led = true): Work => {
+  const done = { ...given, piece: withoutPoints(given.piece) };
   const { id } = done.piece;
   const before = work.worked.get(id);
   const worked = new Map(work.worked);
@@ -139,6 +155,16 @@ const edgeChanges = (work: Work): readonly Change[] =>
 /** Less than this, mm, along an edge is not worth telling. */
 const leastChange = 0.2;
 
+/** Girths as they changed; null where a level of the body no longer goes across its piece, so that nothing can be measured there. */
+const measuredGirths = (before: Garment, after: Garment): readonly Change[] | null => {
+  try {
+    return girthChanges(before, after);
+  } catch (fault) {
+    if (fault instanceof Error && /^A level of /.test(fault.message)) return null;
+    throw fault;
+  }
+};
+
 /**
  * The account of an alteration: the garment, what holds (what the alteration says, and that every seam of a changed piece
  * walks and its notches meet), what changed, and each piece's areas. Problem `alter.tears` where a piece crosses itself
@@ -158,6 +184,8 @@ export const finishWork = (given: Work, { held = [], changes = [], warnings = []
   const reports = garment.pieces
     .filter(({ id }) => changed.has(id))
     .map((piece) => reportOf(tape, known.get(piece.id) ?? null, piece, work.worked.get(piece.id)?.puts ?? []));
+  const girths = measuredGirths(before, garment);
+  if (!girths) return bad('alter.level-lost', {});
   if (changed.size === 0 && garment === before) return bad('alter.changes-nothing', {});
   return good({
     garment,
@@ -166,7 +194,7 @@ export const finishWork = (given: Work, { held = [], changes = [], warnings = []
       pieces: garment.pieces.map((piece) => work.worked.get(piece.id)?.untrued ?? piece),
     },
     held: [...held, ...heldSeams(tape, before, garment), ...heldNotches(tape, before, garment, changed)],
-    changes: [...changes, ...edgeChanges(work), ...girthChanges(before, garment)],
+    changes: [...changes, ...edgeChanges(work), ...girths],
     warnings,
     pieces: reports,
     cuts: [...work.worked.values()].flatMap(({ cuts }) => cuts),

@@ -38,6 +38,10 @@ const generalProblems: ProblemCatalogue = {
     message: 'Done on one half only this would give the two halves different pieces.',
     remedy: 'Do it on both halves.',
   },
+  'alter.level-lost': {
+    message: 'So much would leave a level of the body off its piece, and its width could not be measured.',
+    remedy: 'Choose a smaller amount.',
+  },
   'alter.changes-nothing': {
     message: 'This step changes nothing.',
     remedy: 'Give it another amount, or take it off the list.',

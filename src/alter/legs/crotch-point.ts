@@ -55,8 +55,9 @@ export const movePoint = (work: Work, leg: Leg, amount: number): Work | null => 
     down += over;
   }
   const by = { x: -leg.outward * amount, y: down };
+  drawn = insideMoved(leg, inside, by);
   return redrawEdges(work, leg.piece.id, {
-    [leg.crotch]: [endMoved(crotch, endsAt, by, endsAt === 'end' ? curveFrom : curveFrom)],
+    [leg.crotch]: [endMoved(crotch, endsAt, by, curveFrom)],
     [leg.inside]: [drawn],
   });
 };
