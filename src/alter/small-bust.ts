@@ -11,7 +11,7 @@ export const smallBust: Alteration = {
   id: 'small-bust',
   version: 1,
   family: 'bust',
-  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [4, 9] }, side: sideParameter },
+  params: { amount: { unit: 'mm', min: 1, max: 40, usual: [3, 8] }, side: sideParameter },
   amount: 'amount',
   inAll: 2,
   needs: needsDartedFront,
