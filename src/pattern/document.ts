@@ -111,9 +111,7 @@ const sizeSchema = z.strictObject({
       level: id,
       measure: z.enum(measureIds),
       around: z.enum(['body', 'limb']),
-      pieces: z
-        .array(z.strictObject({ piece: id, factor: z.number().positive().max(8), level: id.optional() }))
-        .min(1),
+      pieces: z.array(z.strictObject({ piece: id, factor: z.number().positive().max(8), level: id.optional() })).min(1),
       half: z.literal('left').optional(),
     }),
   ),
