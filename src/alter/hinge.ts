@@ -1,4 +1,4 @@
-import { type Path, pathLength, subPath, tolerance } from '../geometry/index.ts';
+import { type Path, pathLength, tolerance } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
 import type { FormerCut } from './join.ts';
 
@@ -35,15 +35,6 @@ export const smoothHinge = (piece: Piece, former: FormerCut, most: number): Redr
     narrowest = made.strayed;
   }
   return { piece, strayed: narrowest, area: 0 };
-};
-
-/** One curve between two places of a path, tangent at both and as long as what it replaces, with the path on both sides of it; null where there is none. */
-export const sameLengthBlend = (path: Path, from: number, to: number): Path | null => {
-  const fullness = fullnessFor(path, from, to);
-  if (fullness === null) return null;
-  const whole = pathLength(path);
-  const [head, tail] = [from > 0 ? subPath(path, 0, from) : [], to < whole ? subPath(path, to, whole) : []];
-  return [...head, ...blended(path, from, to, fullness), ...tail];
 };
 
 /** The fullness at which a blend measures what it replaces; null where none between the limits does. Bisection. */

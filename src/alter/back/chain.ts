@@ -1,5 +1,5 @@
-import { type Path, pathBounds, pathEnd, pathStart } from '../../geometry/index.ts';
-import { edgeRuns, type Garment, onFold, outlineOf, type Piece } from '../../pattern/index.ts';
+import { pathBounds } from '../../geometry/index.ts';
+import { type Garment, onFold, outlineOf, type Piece } from '../../pattern/index.ts';
 import { crossingsAt } from '../across.ts';
 import type { EdgeEnd } from '../cut.ts';
 
@@ -72,8 +72,3 @@ export const chainAt = (pieces: readonly Piece[], heightOf: (piece: Piece) => nu
 
 /** Lowest point of a piece. */
 export const bottomOf = (piece: Piece): number => pathBounds(outlineOf(piece)).maxY;
-
-export const endsOf = (piece: Piece, edge: string) => {
-  const path = edgeRuns(piece, edge).flat() as Path;
-  return [pathStart(path), pathEnd(path)] as const;
-};
