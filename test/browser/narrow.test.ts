@@ -29,6 +29,8 @@ describe.skipIf(chromiumPath === null)('the main job on a phone', () => {
     await page.goto('/');
     await page.getByRole('link', { name: 'Go on with it' }).tap();
     await page.getByRole('heading', { level: 2, name: 'Fit' }).waitFor();
+    // The page comes up scrolled to where she was; until then the table lies below the page's head.
+    await expect.poll(async () => (await table().boundingBox())?.y).toBe(0);
     const above = await table().boundingBox();
     // The address says which passage it waits in.
     const hash = new URL(page.url()).hash;
