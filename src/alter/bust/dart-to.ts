@@ -38,8 +38,12 @@ const allowed = (work: Work, piece: string, edge: string, more: number, way: Way
       const first = seam.a.piece === piece && seam.a.edge === edge;
       const second = seam.b.piece === piece && seam.b.edge === edge;
       if (first === second) return seam;
-      const by = first ? more : -more;
-      return { ...seam, easeMin: seam.easeMin + by, easeMax: seam.easeMax + by, how: howFor[way] };
+      // Side a is the one that is gathered on to the other: where it was the other, the two change places.
+      const [low, high] = first ? [seam.easeMin, seam.easeMax] : [-seam.easeMax, -seam.easeMin];
+      const turned = first
+        ? seam
+        : { ...seam, a: seam.b, b: seam.a, notches: seam.notches.map(([one, two]) => [two, one] as const) };
+      return { ...turned, easeMin: low + more, easeMax: high + more, how: howFor[way] };
     }),
   }));
 

@@ -53,7 +53,9 @@ const clear = (piece: Piece, from: Point, to: Point): boolean => {
 export const edgesFor = (garment: Garment, name: string): readonly string[] => {
   const { piece, dart } = namedDart(garment, name);
   const about = turningPoint(piece, dart);
-  return piece.edges.flatMap(({ id, finish }) => {
+  // A hem first, where fullness may simply hang; the other edges as they follow one another.
+  const order = piece.edges.toSorted((a, b) => Number(b.finish === 'hem') - Number(a.finish === 'hem'));
+  return order.flatMap(({ id, finish }) => {
     const middle = pointOnEdge(piece, id, 0.5);
     const near = distance(middle, about) < leastCut;
     const closed = finish === 'fold' || near || opensInto(garment, piece, id);

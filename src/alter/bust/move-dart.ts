@@ -14,7 +14,6 @@ import { bad } from '../../units/index.ts';
 import { pointBetween } from '../bust-front.ts';
 import { held, heldEdges } from '../checks.ts';
 import type { CutPiece, CutPlan } from '../cut.ts';
-import { follow } from '../follow.ts';
 import { levelLines } from '../level-lines.ts';
 import { partAt, swing } from '../move.ts';
 import { type Alteration, sideParameter } from '../types.ts';
@@ -87,6 +86,13 @@ const closing = (pieces: CutPiece, part: number, piece: Piece, dart: string, abo
   return turnBetween(subtract(legs[from], about), subtract(legs[1 - from] as Point, about));
 };
 
+/** A dart from the side is pressed down, an upright one towards the centre, as the trade has it. */
+const pressedOf = (piece: Piece, [from, to]: readonly [Point, Point]): 'before' | 'after' => {
+  if (Math.abs(to.y - from.y) > Math.abs(to.x - from.x)) return from.y > to.y ? 'before' : 'after';
+  const centre = piece.levels[0]?.from.x ?? piece.grain.from.x;
+  return Math.abs(from.x - centre) < Math.abs(to.x - centre) ? 'before' : 'after';
+};
+
 interface Moved {
   readonly work: Work;
   readonly angle: number;
@@ -140,7 +146,7 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
         id: fresh,
         point: back === 0 ? about : pointBetween(about, ends, back),
         ...(aims === undefined ? {} : { aims }),
-        pressed: 'before',
+        pressed: pressedOf(piece, ends),
       },
     ],
   };
@@ -202,9 +208,8 @@ export const moveDart: Alteration = {
     const share = Number(params.share);
     const done = moved(beginWork(garment), piece, dart, edge, Number(params.at), share);
     if (!done.ok) return done;
-    const followed = follow(done.value.work);
-    if (!followed.ok) return followed;
-    const work = followed.value;
+    // With its darts closed every edge is as long as before: what is sewn to it need not follow.
+    const { work } = done.value;
     const after = pieceNow(work, piece.id);
     const fresh = dartOf(after, done.value.fresh);
     const reach = distance(about, fresh.legs[0]);
