@@ -106,12 +106,10 @@ describe.skipIf(chromiumPath === null)('the seams of a make', () => {
       .waitFor();
     expect(await sideways(page)).toBe(0);
     expect(await barriers(page)).toEqual([]);
-    if (process.env['SEAM_PICTURES']) await page.screenshot({ path: '/tmp/seams-390.png' });
     await page.setViewportSize({ width: 1600, height: 900 });
     await roll().focus();
     await page.keyboard.press('PageUp');
     expect(await sideways(page)).toBe(0);
-    if (process.env['SEAM_PICTURES']) await page.screenshot({ path: '/tmp/seams-1600.png' });
     expect(faults).toEqual([]);
   });
 });
