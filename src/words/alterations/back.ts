@@ -9,6 +9,7 @@ export const backWords: FamilyWords = {
       about:
         'Takes length out of the centre back at the waist, to nothing at the side. For a back hollow at the waist, where slack folds lie across above it.',
       caution: 'First look whether hips that are tight push the cloth up: then let those out instead.',
+      source: 'Fitting manuals’ wedge for a sway back; the angle reckoned from the width of the back at the waist.',
       sentence: ({ params }, say) =>
         `sway back: ${say(amount(params))} shorter at the centre back, nothing at the side`,
     },
@@ -16,6 +17,7 @@ export const backWords: FamilyWords = {
       name: 'Back broader or narrower',
       about:
         'Moves the armhole of the back out or in from the shoulder blades down, to nothing at the shoulder point and at the waist. For a back that strains across when the arms reach forward, or stands in folds along the armhole.',
+      source: 'Fitting manuals’ chapters on broad and narrow backs.',
       sentence: ({ params }, say) =>
         `back ${amount(params) < 0 ? 'narrower' : 'broader'} by ${say(Math.abs(amount(params)))} on each half, ${say(Math.abs(amount(params)), 2)} in all`,
       more: 'Broader',
@@ -25,6 +27,7 @@ export const backWords: FamilyWords = {
       name: 'Round back',
       about:
         'Gives the back length over the shoulder blades at the centre, to nothing at the armhole. For a rounded back, where the collar stands off and the hem rides up behind.',
+      source: 'Fitting manuals’ slash across the blades for a rounded back.',
       sentence: ({ params }, say) => `round back: ${say(amount(params))} longer at the centre back over the blades`,
     },
   },

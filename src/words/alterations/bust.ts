@@ -12,6 +12,8 @@ export const bustWords: FamilyWords = {
       name: 'Full bust',
       about:
         'Gives each front more width and length over the bust and a deeper side dart; neck, shoulder, armhole and side seam stay as they are. For a fuller bust than the pattern was drafted for.',
+      source:
+        'Fitting manuals’ slash-and-spread alteration for a full bust, its angles reckoned out instead of measured off the paper.',
       sentence: ({ params }, say) =>
         `full bust: ${say(Number(params['amount'] ?? 0))} more on each half of the front, ${say(Number(params['amount'] ?? 0), 2)} in all`,
     },
@@ -19,6 +21,8 @@ export const bustWords: FamilyWords = {
       name: 'Small bust',
       about:
         'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
+      source:
+        'Fitting manuals’ alteration for a small bust: that for a full one turned about, parts lapped where they would spread.',
       sentence: ({ params }, say) =>
         `small bust: ${say(Number(params['amount'] ?? 0))} less on each half of the front, ${say(Number(params['amount'] ?? 0), 2)} in all`,
     },
@@ -26,18 +30,23 @@ export const bustWords: FamilyWords = {
       name: 'Move a dart',
       about:
         'Swings a dart, or part of it, into another edge of the same piece: from the side to the hem, the shoulder, the neck or the armhole. What it takes in stays the same.',
+      source:
+        'The pivot of pattern-cutting manuals: a dart is closed about the point it aims at and opens where the piece is cut.',
       sentence: ({ params }) => `dart ${nameOf(params['dart'])} moved to ${nameOf(params['to'])}`,
     },
     'dart-to': {
       name: 'Dart let go into gathers, tucks or ease',
       about:
         'Leaves a dart unstitched: what it took in is gathered, laid in tucks or eased into the seam it opens in; at a hem it hangs as fullness.',
+      source: 'Pattern-cutting manuals’ equivalents of a dart: gathers, tucks and ease that take up the same.',
       sentence: ({ params }) => `dart ${nameOf(params['dart'])} let go into ${String(params['as'] ?? 'gathers')}`,
     },
     'shorten-dart': {
       name: 'Dart shorter or longer',
       about:
         'Draws the point of a dart back, or on; its mouth stays. For a dart that ends on the fullest point, or far short of it.',
+      source:
+        'Fitting manuals’ habit: a dart ends 2 to 4 cm short of the fullest point at the side, 1 to 2.5 cm at the waist.',
       sentence: ({ params }, say) => {
         const amount = Number(params['amount'] ?? 0);
         return `dart ${nameOf(params['dart'])} ${amount < 0 ? 'longer' : 'shorter'} by ${say(Math.abs(amount))}`;

@@ -11,6 +11,8 @@ export const legsWords: FamilyWords = {
       about:
         'Opens a wedge at the hip from the crotch seam to nothing at the side, front or back, or folds it out. For taut lines that fall from the crotch; or, folded out at the back, for slack below a flat seat.',
       caution: 'Try on sitting as well as standing before you settle it.',
+      source:
+        'The crotch wedge of fitting manuals; need is the body’s length through the legs and its ease, less the length of the seam, front and back apart.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch ${amount(params) < 0 ? 'shorter' : 'longer'} by ${say(Math.abs(amount(params)))} at the seam, nothing at the side`,
       more: 'Longer',
@@ -20,6 +22,7 @@ export const legsWords: FamilyWords = {
       name: 'Crotch point out or in',
       about:
         'Moves the crotch point of front or back out or in; the inside leg runs back to the knee and keeps its length. For thighs fuller or thinner on the inside, or a seat that is deeper or flatter from front to back.',
+      source: 'Fitting manuals on the crotch point, for full or thin inner thighs and a deep or flat seat.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch point ${amount(params) < 0 ? 'in' : 'out'} by ${say(Math.abs(amount(params)))} on each leg`,
       more: 'Out',
@@ -29,6 +32,7 @@ export const legsWords: FamilyWords = {
       name: 'Crotch curve deeper or flatter',
       about:
         'Scoops the crotch seam of front or back deeper at its lower half, or makes it flatter; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
+      source: 'Fitting manuals on scooping the crotch for a full or low seat.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch curve ${amount(params) < 0 ? 'flatter' : 'deeper'} by ${say(Math.abs(amount(params)))}`,
       more: 'Deeper',
@@ -39,6 +43,7 @@ export const legsWords: FamilyWords = {
       about:
         'Widens or narrows front and back of each leg alike at the knee or the hem, half in the side seam and half in the inside leg, so that grain and crease stay in the middle.',
       caution: 'Wide hems trail and catch on steps and pedals; a narrow one has to pass the heel.',
+      source: 'Pattern-cutting manuals on the widths of trouser legs.',
       sentence: ({ params }, say) =>
         `legs ${amount(params) < 0 ? 'narrower' : 'wider'} at the ${where(params)} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} round each leg`,
     },

@@ -16,6 +16,7 @@ export const lengthWords: FamilyWords = {
       less: 'Shorten',
       about:
         'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
+      source: 'The lengthening lines of bought patterns, and what pattern-cutting manuals say of altering a length.',
       sentence: ({ params }, say) => {
         const amount = Number(params['amount'] ?? 0);
         const place = places[String(params['where'])] ?? String(params['where']);

@@ -16,6 +16,7 @@ export const shoulderNeckWords: FamilyWords = {
       name: 'Shoulders broader or narrower',
       about:
         'Makes each shoulder longer or shorter at the armhole, on front, back and yoke; neckline and side seam stay. For shoulders broader or narrower than the pattern’s.',
+      source: 'Fitting manuals’ chapters on broad and narrow shoulders.',
       parameters: { amount: 'Each shoulder wider by' },
       more: 'Widen',
       less: 'Narrow',
@@ -25,6 +26,8 @@ export const shoulderNeckWords: FamilyWords = {
       name: 'Shoulders squarer or more sloping',
       about:
         'Raises or lowers each shoulder at its outer end; the whole armhole goes with it, so the sleeve fits as before, and the side seam is longer or shorter by as much. For folds from the neck to the armhole, or at the neck.',
+      source:
+        'Fitting manuals’ chapters on square and sloping shoulders, those that move the whole armhole: moving the shoulder alone changes how deep the armhole is, and asks for another sleeve.',
       parameters: { amount: 'Squarer by' },
       more: 'Raise',
       less: 'Lower',
@@ -34,6 +37,7 @@ export const shoulderNeckWords: FamilyWords = {
       name: 'Shoulder seams forward or back',
       about:
         'Moves the outer end of each shoulder seam towards the front: the front loses what the back gains, and the sleeve turns forward with it. For shoulders that lie forward of the seam.',
+      source: 'Fitting manuals’ chapters on the forward shoulder.',
       parameters: { amount: 'Forward by' },
       more: 'Forward',
       less: 'Back',
@@ -45,6 +49,7 @@ export const shoulderNeckWords: FamilyWords = {
       about:
         'Folds out what a neckline is too long by as a wedge: into the bust dart or the back shoulder dart where there is one, else to nothing at the edge across. For a neckline that stands off the body.',
       caution: 'A stretched neckline gapes too: stay the edge with a tape before you judge it.',
+      source: 'Fitting manuals’ wedge for a gaping neckline, turned into a dart where there is one.',
       parameters: { amount: 'Shorter on each half by', where: 'Front or back' },
       sentence: ({ params }, say) =>
         `gaping neckline: ${say(amountOf(params))} folded out on each half of the ${where(params)}`,
@@ -54,6 +59,7 @@ export const shoulderNeckWords: FamilyWords = {
       about:
         'Folds out what the front armhole is too long by as a wedge to nothing at the bust point: the bust dart opens by it, or the princess seam takes it. For an armhole that stands off in front.',
       caution: 'An armhole often gapes because the bust needs more room: look at that first.',
+      source: 'Fitting manuals’ wedge for a gaping armhole, turned into the bust dart or the princess seam.',
       parameters: { amount: 'Shorter on each half by' },
       sentence: ({ params }, say) => `gaping armhole: ${say(amountOf(params))} folded out on each front`,
     },
@@ -62,6 +68,7 @@ export const shoulderNeckWords: FamilyWords = {
       about:
         'Lowers or raises the underarm along the side seam on front and back; the cap of the sleeve is fitted to it. For an armhole that cuts in under the arm, or one that gapes there.',
       caution: 'A deeper armhole binds when the arm is lifted: lower it only as far as it cuts in.',
+      source: 'Pattern-cutting manuals on the depth of the armhole and the cap drafted to it.',
       parameters: { amount: 'Deeper by' },
       more: 'Lower',
       less: 'Raise',
@@ -73,6 +80,8 @@ export const shoulderNeckWords: FamilyWords = {
         'Draws the neckline of the front or the back lower at the centre, or higher; it stays where it is at the shoulder. Facings, bands and collars follow.',
       caution:
         'A neckline without an opening has to pass over the head, a child’s above all: measure it before making it higher.',
+      source:
+        'Pattern-cutting manuals on drawing necklines: square to the centre, and through in one line at the shoulder.',
       parameters: { amount: 'Lower by', where: 'Front or back' },
       more: 'Lower',
       less: 'Raise',
@@ -84,6 +93,7 @@ export const shoulderNeckWords: FamilyWords = {
         'Moves the neckline out along the shoulder on front and back alike, or in towards the neck. Facings, bands and collars follow; the shoulder is shorter or longer by as much.',
       caution:
         'A neckline without an opening has to pass over the head, a child’s above all: measure it before making it narrower.',
+      source: 'Pattern-cutting manuals on drawing necklines: front and back moved alike along the shoulder.',
       parameters: { amount: 'Wider at each shoulder by' },
       more: 'Widen',
       less: 'Narrow',

@@ -9,6 +9,8 @@ export const sleeveWords: FamilyWords = {
       about:
         'Gives each sleeve more width round the upper arm; cap, underarm seams and wrist keep their lengths. For an arm fuller at the top than the sleeve, or, the other way, a thin one.',
       caution: 'The cap becomes lower. Where it may fall no further, let the underarm and side seams out instead.',
+      source:
+        'Fitting manuals’ slash-and-spread alteration of the upper arm, in four quarters hinged at the underarm; how far cap and wrist draw together is reckoned out.',
       sentence: ({ params }, say) =>
         `${amount(params) < 0 ? 'thin' : 'full'} upper arm: ${say(Math.abs(amount(params)))} ${amount(params) < 0 ? 'less' : 'more'} round each arm`,
     },
@@ -17,6 +19,7 @@ export const sleeveWords: FamilyWords = {
       about:
         'Spreads each sleeve from nothing at the cap to the amount at the hem, or takes it in. For a flared sleeve, a wider wrist, or one gathered into its cuff.',
       caution: 'Wide hems trail: keep them clear of flames and machines.',
+      source: 'The flared sleeve of pattern-cutting manuals.',
       sentence: ({ params }, say) =>
         `sleeve hem ${amount(params) < 0 ? 'narrower' : 'wider'} by ${say(Math.abs(amount(params)))} on each sleeve`,
     },
@@ -24,6 +27,7 @@ export const sleeveWords: FamilyWords = {
       name: 'Gathered sleeve head',
       about:
         'Spreads each sleeve from nothing at the hem to the amount at the cap, which is raised and gathered into the same armhole.',
+      source: 'The gathered sleeve head of pattern-cutting manuals, raised by a quarter of what is gathered.',
       sentence: ({ params }, say) => `sleeve head fuller by ${say(amount(params))} on each sleeve, gathered in`,
     },
   },

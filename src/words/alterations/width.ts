@@ -10,12 +10,14 @@ export const widthWords: FamilyWords = {
       name: 'Run the sides into another size',
       about:
         'Draws the side seams from the starting size into another at waist or hip. For a waist or hip of another size than the shoulders.',
+      source: 'What every manual of fitting says of running one size into another.',
     },
     'run-sides': {
       name: 'Side seams let out or taken in',
       about:
         'Moves the side seams out or in at waist, hip or hem, front and back alike, and runs them to nothing at the levels above and below. For a waist or hip of another size than the rest.',
       caution: 'From the hip on everything that hangs below moves along.',
+      source: 'What every manual of fitting says of letting out and taking in at the side seams.',
       sentence: ({ params }, say) =>
         `side seams ${amount(params) < 0 ? 'taken in' : 'let out'} ${places[String(params['where'])] ?? ''} by ${say(Math.abs(amount(params)))} on each edge, ${say(Math.abs(amount(params)), 4)} in all`,
       more: 'Let out',
@@ -25,6 +27,7 @@ export const widthWords: FamilyWords = {
       name: 'Dart deeper or shallower',
       about:
         'Makes a dart at the waist take in more or less, half on each side; its point stays. For a waist smaller or larger than the pattern’s for the same hips.',
+      source: 'Fitting manuals on taking in and letting out at the waist darts.',
       sentence: ({ params }, say) =>
         `dart ${amount(params) < 0 ? 'shallower' : 'deeper'} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} in all`,
       more: 'Deeper',
@@ -34,6 +37,7 @@ export const widthWords: FamilyWords = {
       name: 'Waist higher or lower at centre front',
       about:
         'Raises the waist of the front at the centre, to nothing at the side, so that it is long enough over the abdomen and the hem hangs level; or lowers it where the abdomen is hollow.',
+      source: 'Fitting manuals on the hem that rides up at the front of a skirt or trousers.',
       sentence: ({ params }, say) =>
         `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre front, to nothing at the side`,
       more: 'Raise',
@@ -43,6 +47,7 @@ export const widthWords: FamilyWords = {
       name: 'Waist higher or lower at centre back',
       about:
         'Raises the waist of the back at the centre, to nothing at the side, for a full seat; or lowers it for a flat one or a sway back.',
+      source: 'Fitting manuals on the hem that rides up, or drops, at the back of a skirt or trousers.',
       sentence: ({ params }, say) =>
         `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre back, to nothing at the side`,
       more: 'Raise',
@@ -53,6 +58,7 @@ export const widthWords: FamilyWords = {
       about:
         'Spreads front and back from nothing at the waist to the amount at the hem, or folds it out. Front and back alike, so that the side seams hang at the same angle to the grain.',
       caution: 'Long wide hems trail: keep them clear of flames, stairs and machines.',
+      source: 'Slash and spread, as pattern-cutting manuals have it for flared skirts.',
       sentence: ({ params }, say) =>
         `flare ${amount(params) < 0 ? 'taken out' : 'added'}: ${say(Math.abs(amount(params)))} at the hem of each half of front and back, ${say(Math.abs(amount(params)), 4)} in all`,
     },
