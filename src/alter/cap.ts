@@ -17,12 +17,10 @@ import { edgeRuns, type Garment, type Piece, pieceOf, type Seam, type SeamSide }
 import { good, type Result } from '../units/index.ts';
 import { crossingsAt } from './across.ts';
 import { newton } from './newton.ts';
+import { edgeOrder, isBody, isSleeve, matesOf, sewnToBody, sewnToSleeve } from './parts.ts';
 import { reshape } from './reshape.ts';
 import { easedField, turningRate, warped } from './warp.ts';
 import { pieceNow, type Work, withPiece } from './work.ts';
-
-const bodyRoles: ReadonlySet<Piece['role']> = new Set(['front', 'back', 'side-front', 'side-back', 'yoke']);
-const sleeveRoles: ReadonlySet<Piece['role']> = new Set(['sleeve', 'under-sleeve']);
 
 /** A cap from its start to its end in outline order, and the edges beside it. */
 export interface Cap {
@@ -35,19 +33,10 @@ export interface Cap {
   readonly hemmed: boolean;
 }
 
-const matesOf = (garment: Garment, piece: string, edge: string): readonly SeamSide[] =>
-  garment.seams.flatMap(({ a, b }) => [
-    ...(a.piece === piece && a.edge === edge ? [b] : []),
-    ...(b.piece === piece && b.edge === edge ? [a] : []),
-  ]);
-
 /** The cap of a set-in sleeve, or of one part of it; null where what is sewn to the body is no one line of several edges, as on a raglan. */
 export const capOf = (garment: Garment, piece: Piece): Cap | null => {
-  const ids = piece.runs.flatMap((run) => (run.kind === 'edge' ? [run.edge] : []));
-  const order = ids.filter((id, i) => ids.indexOf(id) === i);
-  const sewn = order.map((edge) =>
-    matesOf(garment, piece.id, edge).some((mate) => bodyRoles.has(pieceOf(garment, mate.piece).role)),
-  );
+  const order = edgeOrder(piece);
+  const sewn = order.map((edge) => sewnToBody(garment, piece, edge));
   const count = sewn.filter((is) => is).length;
   const first = sewn.findIndex((is, i) => is && !sewn[(i + sewn.length - 1) % sewn.length]);
   if (first < 0) return null;
@@ -57,10 +46,8 @@ export const capOf = (garment: Garment, piece: Piece): Cap | null => {
   const whole = edges.every((edge) => sewn[order.indexOf(edge)] && edgeRuns(piece, edge).length === 1);
   const [before, after] = [turned.at(-1), turned[count]];
   if (!whole || edges.length < 2 || before === undefined || after === undefined) return null;
-  const onePiece = matesOf(garment, piece.id, before).some((mate) => mate.piece === piece.id && mate.edge === after);
-  const joined = [before, after].every((edge) =>
-    matesOf(garment, piece.id, edge).some((mate) => sleeveRoles.has(pieceOf(garment, mate.piece).role)),
-  );
+  const onePiece = matesOf(garment, piece.id, before).some((mate) => mate.piece.id === piece.id && mate.edge === after);
+  const joined = [before, after].every((edge) => sewnToSleeve(garment, piece, edge));
   const hemmed = turned.slice(count + 1, -1).every((edge) => matesOf(garment, piece.id, edge).length === 0);
   return joined ? { edges, before, after, onePiece, hemmed } : null;
 };
@@ -71,7 +58,7 @@ const wantedLength = (work: Work, piece: Piece, edge: string): number => {
     const own = a.piece === piece.id && a.edge === edge ? a : b.piece === piece.id && b.edge === edge ? b : null;
     if (!own) continue;
     const mate = own === a ? b : a;
-    if (!bodyRoles.has(pieceOf(work.garment, mate.piece).role)) continue;
+    if (!isBody(pieceOf(work.garment, mate.piece))) continue;
     const old = pieceOf(work.before, mate.piece);
     const ownOld = work.tape.edge(pieceOf(work.before, piece.id), edge);
     const eased = (ownOld - work.tape.edge(old, mate.edge)) * (own === a ? 1 : -1);
@@ -230,14 +217,16 @@ const levelDropped = (piece: Piece, by: number): Piece => ({
 const levelsWithUnderarm = (work: Work, id: string, by: number): Work => {
   const sewn = new Set([
     id,
-    ...pieceOf(work.garment, id).edges.flatMap((edge) => matesOf(work.garment, id, edge.id).map(({ piece }) => piece)),
+    ...pieceOf(work.garment, id).edges.flatMap((edge) =>
+      matesOf(work.garment, id, edge.id).map(({ piece }) => piece.id),
+    ),
   ]);
   return {
     ...work,
     garment: {
       ...work.garment,
       pieces: work.garment.pieces.map((piece) =>
-        sewn.has(piece.id) && sleeveRoles.has(piece.role) ? levelDropped(piece, by) : piece,
+        sewn.has(piece.id) && isSleeve(piece) ? levelDropped(piece, by) : piece,
       ),
     },
   };

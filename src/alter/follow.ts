@@ -4,6 +4,7 @@ import type { Result } from '../units/index.ts';
 import { good } from '../units/index.ts';
 import { lengthenBand } from './band.ts';
 import { fitCap } from './cap.ts';
+import { isLining, isSleeve } from './parts.ts';
 import { walked } from './tape.ts';
 import { traceEdge } from './trace.ts';
 import { pieceNow, type Work } from './work.ts';
@@ -28,7 +29,7 @@ const bandRoles: ReadonlySet<Piece['role']> = new Set([
 
 /** What is traced from what: facings from the shell, linings from shell and facings; never the other way. */
 const layerOf = (piece: Piece): 0 | 1 | 2 => {
-  if (piece.cut.every(({ layer }) => layer === 'lining')) return 2;
+  if (isLining(piece)) return 2;
   return tracedRoles.has(piece.role) ? 1 : 0;
 };
 
@@ -148,7 +149,7 @@ const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
   const now = walked(work.tape, seam, (id) => pieceOf(work.garment, id));
   const was = walked(work.tape, seam, (id) => pieceOf(work.before, id));
   if (Math.abs(now.excess) <= Math.max(tolerance.seam / 2, Math.abs(was.excess))) return good(work);
-  if (piece.role === 'sleeve' || piece.role === 'under-sleeve') return fitCap(work, seam, own, mate);
+  if (isSleeve(piece)) return fitCap(work, seam, own, mate);
   if (bandRoles.has(piece.role)) return lengthenBand(work, seam, mate);
   return good(work);
 };

@@ -1,6 +1,7 @@
 import { tolerance } from '../geometry/index.ts';
 import { pieceOf, type Seam } from '../pattern/index.ts';
 import { bad, type Problem } from '../units/index.ts';
+import { isLining } from './parts.ts';
 import { walked } from './tape.ts';
 import { restructure, type Work } from './work.ts';
 
@@ -17,7 +18,7 @@ export const deeperTucks = (work: Work): { readonly work: Work; readonly warning
     const was = walked(work.tape, old, (id) => pieceOf(work.before, id)).difference;
     const now = walked(work.tape, seam, (id) => pieceOf(work.garment, id)).difference;
     const lining = pieceOf(work.garment, seam.a.piece);
-    if (Math.abs(now - was) <= tolerance.holds || !lining.cut.every(({ layer }) => layer === 'lining')) return seam;
+    if (Math.abs(now - was) <= tolerance.holds || !isLining(lining)) return seam;
     const values = { piece: lining.name, by: { mm: Math.abs(now - was) } };
     warned.set(lining.id, bad(now > was ? 'alter.tucks-deeper' : 'alter.tucks-shallower', values).problem);
     return { ...seam, easeMin: seam.easeMin + now - was, easeMax: seam.easeMax + now - was };

@@ -2,6 +2,7 @@ import { pathBounds } from '../../geometry/index.ts';
 import { type Garment, onFold, outlineOf, type Piece } from '../../pattern/index.ts';
 import { crossingsAt } from '../across.ts';
 import type { EdgeEnd } from '../cut.ts';
+import { isLining } from '../parts.ts';
 
 /** One piece of the back cut by a level line: from which edge to which, and the hinge it turns about, which may lie beyond it. */
 export interface Link {
@@ -22,8 +23,6 @@ export interface BackChain {
   /** From the centre back to where it ends, mm. */
   readonly reach: number;
 }
-
-const isLining = ({ cut }: Piece): boolean => cut.every(({ layer }) => layer === 'lining');
 
 const linkAt = (piece: Piece, y: number, outward: 1 | -1): Link | null => {
   const [left, right, more] = crossingsAt(piece, y);

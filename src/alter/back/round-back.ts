@@ -1,12 +1,13 @@
 import { type Garment, landmarkOf, notchPlace, onFold, type Piece } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldOthers } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
 import type { Alteration } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
-import { beginWork, cutAndMove, finishWork, lengthNow, pieceNow, trueEdges } from '../work.ts';
+import { beginWork, cutAndMove, finishWork, lengthNow, trueEdges } from '../work.ts';
 import { type BackChain, centreEdge, chainAt, seamedBacks } from './chain.ts';
 
 /** The height of the shoulder blades: marked, or where the back is measured across, or a notch that meets it. */
@@ -96,12 +97,7 @@ export const roundBack: Alteration = {
         const { piece, inner, outer } = link;
         const centre = centreEdge(garment, piece) ?? inner.edge;
         return [
-          ...heldEdges(
-            done.tape,
-            piece,
-            pieceNow(done, piece.id),
-            piece.edges.map(({ id }) => id).filter((id) => id !== centre && id !== outer.edge),
-          ),
+          ...heldOthers(done, piece.id, [centre, outer.edge]),
           held(
             'centre-grows',
             lengthNow(done, piece.id, centre) - done.tape.edge(piece, centre) - amount,

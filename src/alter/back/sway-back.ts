@@ -1,7 +1,8 @@
 import { type Garment, levelWidth, onFold, type Piece } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldOthers } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
 import type { Alteration, Held } from '../types.ts';
@@ -133,12 +134,7 @@ export const swayBack: Alteration = {
       held: chains.flatMap((chain) => [
         ...heldWaist(done, chain),
         ...chain.links.flatMap(({ piece, inner, outer }) =>
-          heldEdges(
-            done.tape,
-            piece,
-            pieceNow(done, piece.id),
-            piece.edges.map(({ id }) => id).filter((id) => id !== inner.edge && id !== outer.edge && id !== 'hem'),
-          ),
+          heldOthers(done, piece.id, [inner.edge, outer.edge, 'hem']),
         ),
       ]),
       changes: chains.flatMap(({ links, reach }) => {

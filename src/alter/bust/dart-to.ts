@@ -1,8 +1,11 @@
-import { joinPaths, type Path, type Point } from '../../geometry/index.ts';
-import { dartOf, type Garment, type Piece, type Run, type Seam } from '../../pattern/index.ts';
+import { joinPaths, type Path, type Point, pathLength } from '../../geometry/index.ts';
+import { dartOf, type Garment, type Notch, type Piece, type Run, type Seam } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
-import { held } from '../checks.ts';
+import { heldOthers } from '../held-edges.ts';
+import { type DartMouth, mouthOf } from '../parts.ts';
 import { redraw } from '../redraw.ts';
+import { runIndices } from '../ring.ts';
+import { turnedSeam } from '../seams/turned.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, restructure, type Work, withPiece } from '../work.ts';
 import { dartNames, namedDart, needsDart } from './darts.ts';
@@ -16,18 +19,24 @@ const howFor: Readonly<Record<Way, Seam['how']>> = { gathers: 'gathered', tucks:
 /** More of an edge than this share of it can hardly be eased in without showing (manuals: about a twentieth, in wool a tenth). */
 const mostEased = 0.08;
 
-/** The dart's mouth made part of the edge it opens in; null where it opens at a corner. */
-const opened = (piece: Piece, dart: string): { readonly piece: Piece; readonly edge: string } | null => {
+/** The dart's mouth made part of the edge it opens in. */
+const opened = (piece: Piece, dart: string, { edge, before, mouth, after }: DartMouth): Piece => {
   const count = piece.runs.length;
-  const at = piece.runs.findIndex((run) => run.kind === 'mouth' && run.dart === dart);
-  const [before, mouth, after] = [piece.runs[(at + count - 1) % count], piece.runs[at], piece.runs[(at + 1) % count]];
-  if (before?.kind !== 'edge' || after?.kind !== 'edge' || before.edge !== after.edge || !mouth) return null;
-  const joined: Run = { ...before, path: joinPaths(before.path, mouth.path as Path, after.path) };
-  const rest = Array.from({ length: count - 3 }, (_, i) => piece.runs[(at + 2 + i) % count] as Run);
+  const [one, two, three] = [before, mouth, after].map((i) => (piece.runs[i] as Run).path) as [Path, Path, Path];
+  const rest = Array.from({ length: count - 3 }, (_, i) => piece.runs[(mouth + 2 + i) % count] as Run);
   return {
-    piece: { ...piece, runs: [joined, ...rest], darts: piece.darts.filter(({ id }) => id !== dart) },
-    edge: before.edge,
+    ...piece,
+    runs: [{ kind: 'edge', edge, path: joinPaths(one, two, three) }, ...rest],
+    darts: piece.darts.filter(({ id }) => id !== dart),
   };
+};
+
+/** How far along the edge a dart opens in it does so, mm, darts closed. */
+const alongToMouth = (piece: Piece, { edge, before }: DartMouth): number => {
+  const indices = runIndices(piece.runs, edge);
+  return indices
+    .slice(0, indices.indexOf(before) + 1)
+    .reduce((sum, i) => sum + pathLength((piece.runs[i] as Run).path), 0);
 };
 
 /** The seams of an edge allowed so much more of it, sewn in the way chosen. */
@@ -40,9 +49,7 @@ const allowed = (work: Work, piece: string, edge: string, more: number, way: Way
       if (first === second) return seam;
       // Side a is the one that is gathered on to the other: where it was the other, the two change places.
       const [low, high] = first ? [seam.easeMin, seam.easeMax] : [-seam.easeMax, -seam.easeMin];
-      const turned = first
-        ? seam
-        : { ...seam, a: seam.b, b: seam.a, notches: seam.notches.map(([one, two]) => [two, one] as const) };
+      const turned = first ? seam : turnedSeam(seam);
       return { ...turned, easeMin: low + more, easeMax: high + more, how: howFor[way] };
     }),
   }));
@@ -70,35 +77,28 @@ export const dartTo: Alteration = {
     const { piece, dart } = namedDart(garment, String(params.dart));
     const way = String(params.as) as Way;
     const shape = dartOf(piece, dart);
-    const made = opened(piece, dart);
-    if (!made) return bad('alter.dart-at-corner', { piece: piece.name });
-    const { edge } = made;
+    const opens = mouthOf(piece, dart);
+    if (!opens) return bad('alter.dart-at-corner', { piece: piece.name });
+    const { edge } = opens;
     const [from, to]: readonly [Point, Point] = shape.legs;
-    const notches = piece.notches.map((notch) =>
-      notch.edge === edge ? stretched(piece, made.piece, notch, dart) : notch,
-    );
-    const bare: Piece = { ...made.piece, notches };
-    const trued = redraw(bare, { edge, before: from, after: to }, false).piece;
+    const made = opened(piece, dart, opens);
     const start = beginWork(garment);
+    const [was, is] = [start.tape.edge(piece, edge), start.tape.edge(made, edge)];
+    const at = alongToMouth(piece, opens);
+    const notches = piece.notches.map((notch) => (notch.edge === edge ? stretched(notch, at, was, is) : notch));
+    const bare: Piece = { ...made, notches };
+    const trued = redraw(bare, { edge, before: from, after: to }, false).piece;
     // The wedge was counted within the outline as the cloth a dart folds away: nothing is put in.
     const laid = withPiece(start, { piece: trued, untrued: bare, puts: [], cuts: [] });
-    const grew = lengthNow(laid, piece.id, edge) - start.tape.edge(piece, edge);
+    const grew = lengthNow(laid, piece.id, edge) - was;
     const work = allowed(laid, piece.id, edge, grew, way);
     const sewn = garment.seams.some(({ a, b }) => [a, b].some((side) => side.piece === piece.id && side.edge === edge));
-    const whole = start.tape.edge(piece, edge);
     return finishWork(work, {
-      held: piece.edges
-        .filter(({ id }) => id !== edge)
-        .map(({ id }) =>
-          held('edge-length', lengthNow(work, piece.id, id) - start.tape.edge(piece, id), {
-            piece: piece.id,
-            edge: id,
-          }),
-        ),
+      held: heldOthers(work, piece.id, [edge]),
       changes: [{ what: 'dart-let-go', piece: piece.id, edge, by: shape.intake, now: 0 }],
       warnings: [
         ...(sewn ? [] : [bad('alter.dart-hangs', { piece: piece.name, intake: { mm: shape.intake } }).problem]),
-        ...(sewn && way === 'ease' && grew > mostEased * whole
+        ...(sewn && way === 'ease' && grew > mostEased * was
           ? [bad('alter.too-much-ease', { piece: piece.name, by: { mm: grew } }).problem]
           : []),
       ],
@@ -106,29 +106,8 @@ export const dartTo: Alteration = {
   },
 };
 
-/** A notch keeps its distance from the end of the edge beyond which the dart does not lie. */
-const stretched = (
-  before: Piece,
-  after: Piece,
-  notch: Piece['notches'][number],
-  dart: string,
-): Piece['notches'][number] => {
-  const length = (piece: Piece): number => {
-    const tape = beginWork({ pieces: [piece], seams: [], girths: [] }).tape;
-    return tape.edge(piece, notch.edge);
-  };
-  const [was, is] = [length(before), length(after)];
-  const runs = before.runs.filter((run) => run.kind === 'mouth' || run.edge === notch.edge);
-  const mouth = runs.findIndex((run) => run.kind === 'mouth' && run.dart === dart);
-  const first = runs.slice(0, mouth).flatMap((run) => (run.kind === 'edge' ? [run] : []));
-  const upTo = beginWork({
-    pieces: [{ ...before, runs: first, edges: before.edges }],
-    seams: [],
-    girths: [],
-  }).tape.edges({
-    ...before,
-    runs: first,
-  })[notch.edge];
+/** A notch keeps its distance from the end of the edge that lies on its own side of the dart. */
+const stretched = (notch: Notch, opens: number, was: number, is: number): Notch => {
   const along = notch.at * was;
-  return along <= (upTo ?? 0) ? { ...notch, at: along / is } : { ...notch, at: (along + is - was) / is };
+  return { ...notch, at: (along <= opens ? along : along + is - was) / is };
 };

@@ -12,8 +12,9 @@ import {
 import { dartOf, type Garment, type Piece, pointOnEdge, type Run } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
 import { pointBetween } from '../bust-front.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import type { CutPiece, CutPlan } from '../cut.ts';
+import { heldOthers } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partAt, swing } from '../move.ts';
 import { type Alteration, sideParameter } from '../types.ts';
@@ -215,12 +216,7 @@ export const moveDart: Alteration = {
     const reach = distance(about, fresh.legs[0]);
     return finishWork(work, {
       held: [
-        ...heldEdges(
-          work.tape,
-          piece,
-          after,
-          piece.edges.map(({ id }) => id),
-        ),
+        ...heldOthers(work, piece.id),
         held('dart-legs', fresh.legLengths[0] - fresh.legLengths[1], { piece: piece.id }),
         // An angle is held to what it comes to at the end of the leg.
         held(

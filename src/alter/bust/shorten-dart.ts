@@ -1,7 +1,8 @@
 import { add, distance, lerp, normalize, scale, subtract } from '../../geometry/index.ts';
 import { dartOf } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
+import { heldOthers } from '../held-edges.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, pieceNow, withPiece } from '../work.ts';
 import { dartNames, namedDart, needsDart } from './darts.ts';
@@ -51,12 +52,7 @@ export const shortenDart: Alteration = {
     const now = dartOf(after, dart);
     return finishWork(work, {
       held: [
-        ...heldEdges(
-          work.tape,
-          piece,
-          after,
-          piece.edges.map(({ id }) => id),
-        ),
+        ...heldOthers(work, piece.id),
         held('dart-legs', now.legLengths[0] - now.legLengths[1], { piece: piece.id }),
       ],
       changes: [{ what: 'dart-length', piece: piece.id, by: -amount, now: length - amount }],

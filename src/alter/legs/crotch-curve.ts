@@ -14,10 +14,10 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
-import { heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldOthers } from '../held-edges.ts';
 import type { Alteration } from '../types.ts';
-import { beginWork, finishWork, pieceNow, redrawEdges } from '../work.ts';
+import { beginWork, finishWork, redrawEdges } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 
 /** The curve is scooped over the lower half of the crotch seam. */
@@ -90,14 +90,7 @@ export const crotchCurve: Alteration = {
     if (!followed.ok) return followed;
     const done = followed.value;
     return finishWork(done, {
-      held: legs.flatMap((leg) =>
-        heldEdges(
-          done.tape,
-          leg.piece,
-          pieceNow(done, leg.piece.id),
-          leg.piece.edges.map(({ id }) => id).filter((id) => id !== leg.crotch),
-        ),
-      ),
+      held: legs.flatMap((leg) => heldOthers(done, leg.piece.id, [leg.crotch])),
     });
   },
 };

@@ -1,12 +1,13 @@
 import { bad } from '../../units/index.ts';
 import { crossingsAt } from '../across.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldOthers } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
 import type { Alteration } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
-import { beginWork, cutAndMove, finishWork, lengthNow, pieceNow, trueEdges } from '../work.ts';
+import { beginWork, cutAndMove, finishWork, lengthNow, trueEdges } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 
 /** Where the wedge is cut: at the hip, from the crotch seam to a hinge on the side. */
@@ -84,11 +85,9 @@ export const crotchLength: Alteration = {
     const done = followed.value;
     return finishWork(done, {
       held: legs.flatMap((leg) => {
-        const after = pieceNow(done, leg.piece.id);
-        const kept = leg.piece.edges.map(({ id }) => id).filter((id) => id !== leg.crotch && !leg.sides.includes(id));
         const grew = lengthNow(done, leg.piece.id, leg.crotch) - done.tape.edge(leg.piece, leg.crotch);
         return [
-          ...heldEdges(done.tape, leg.piece, after, kept),
+          ...heldOthers(done, leg.piece.id, [leg.crotch, ...leg.sides]),
           held('crotch-grows', grew - amount, { piece: leg.piece.id, edge: leg.crotch }, crotchWithin),
         ];
       }),

@@ -9,10 +9,11 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldOthers } from '../held-edges.ts';
 import type { Alteration } from '../types.ts';
-import { beginWork, finishWork, lengthNow, pieceNow, redrawEdges, type Work } from '../work.ts';
+import { beginWork, finishWork, lengthNow, redrawEdges, type Work } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 import { endMoved } from './shift-inside.ts';
 
@@ -103,10 +104,9 @@ export const crotchPoint: Alteration = {
     const done = followed.value;
     return finishWork(done, {
       held: legs.flatMap((leg) => {
-        const kept = leg.piece.edges.map(({ id }) => id).filter((id) => id !== leg.crotch);
         const grew = lengthNow(done, leg.piece.id, leg.crotch) - done.tape.edge(leg.piece, leg.crotch);
         return [
-          ...heldEdges(done.tape, leg.piece, pieceNow(done, leg.piece.id), kept),
+          ...heldOthers(done, leg.piece.id, [leg.crotch]),
           // Along the curve the point moves by the amount only as far as the seam runs level there.
           held('crotch-follows', Math.sign(grew) === Math.sign(amount) || Math.abs(grew) < 1 ? 0 : grew, {
             piece: leg.piece.id,

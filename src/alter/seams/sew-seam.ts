@@ -3,6 +3,7 @@ import { bad, type Problem } from '../../units/index.ts';
 import type { Alteration } from '../types.ts';
 import { beginWork, finishWork, restructure } from '../work.ts';
 import { seamNamed } from './seam-ends.ts';
+import { turnedSeam } from './turned.ts';
 
 /** Shares of the shorter side: beyond them woven cloth puckers when eased, or ripples when stretched (trade). */
 const mostEased = 0.04;
@@ -13,13 +14,6 @@ const mostGathered = 2;
 
 type How = 'plain' | 'eased' | 'gathered' | 'stretched';
 
-const turned = (seam: Seam): Seam => ({
-  ...seam,
-  a: seam.b,
-  b: seam.a,
-  notches: seam.notches.map(([a, b]) => [b, a] as const),
-});
-
 /**
  * The seam sewn in that way. Side a is what is eased, gathered or stretched, so where b is the longer (when stretching, the
  * shorter) the two change places.
@@ -28,7 +22,7 @@ const sewn = (seam: Seam, difference: number, how: How, amount: number): Seam =>
   if (how === 'plain') return { ...seam, how, easeMin: 0, easeMax: 0 };
   const other = how === 'stretched' ? difference > 0 : difference < 0;
   const limits = how === 'stretched' ? { easeMin: -amount, easeMax: 0 } : { easeMin: 0, easeMax: amount };
-  return { ...(other ? turned(seam) : seam), how, ...limits };
+  return { ...(other ? turnedSeam(seam) : seam), how, ...limits };
 };
 
 const warningsOf = (garment: Garment, seam: Seam): readonly Problem[] => {

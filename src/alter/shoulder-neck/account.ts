@@ -1,8 +1,9 @@
 import { pieceOf } from '../../pattern/index.ts';
+import { isLining } from '../parts.ts';
 import { headEaseChanges } from '../sleeve/head-ease.ts';
 import type { Change } from '../types.ts';
 import type { Work } from '../work.ts';
-import { type Armhole, isLining } from './upper.ts';
+import type { Armhole } from './upper.ts';
 
 /** Sleeve-head ease before and after, of every sleeve of the shell set into an armhole that changed. */
 export const headEase = (work: Work): readonly Change[] =>

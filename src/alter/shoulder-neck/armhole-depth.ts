@@ -12,13 +12,14 @@ import {
 import { edgeLength, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
 import { follow } from '../follow.ts';
+import { endPoint, isLining } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { easedField, turningRate, warped } from '../warp.ts';
 import { beginWork, finishWork, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
-import { type Armhole, armholesOf, endPoint, isLining, needsArmhole } from './upper.ts';
+import { type Armhole, armholesOf, needsArmhole } from './upper.ts';
 
 /** How much of an armhole, from the underarm up, is drawn anew when the underarm moves. */
 const lowerShare = 0.6;

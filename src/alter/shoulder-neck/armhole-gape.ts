@@ -4,11 +4,12 @@ import { bad, good, type Problem, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import type { EdgeEnd } from '../cut.ts';
 import { follow } from '../follow.ts';
+import { endPoint, isFront, isLining, matesOf } from '../parts.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { bustPivot, foldAlike, foldOut, gapeHandle, type Pivot, placeOn, squarePlace, type Wedge } from './gape.ts';
-import { type Armhole, armholesOf, endPoint, isFront, isLining, matesOf, needsArmhole } from './upper.ts';
+import { type Armhole, armholesOf, needsArmhole } from './upper.ts';
 
 /** Where the armhole may be cut, as shares of its upper edge from the shoulder down. */
 const cutShares = [0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85] as const;

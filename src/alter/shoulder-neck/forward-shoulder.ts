@@ -13,28 +13,20 @@ import {
 import { edgeRuns, type Garment, type Piece, pieceOf, pointOnEdge } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import { capOf } from '../cap.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow, traceFacings } from '../follow.ts';
+import { heldLengths } from '../held-edges.ts';
+import { isFront, isLining, isSleeve, matesOf } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, type Held, sideParameter } from '../types.ts';
 import { easedField, secant, warped } from '../warp.ts';
-import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work.ts';
+import { beginWork, finishWork, redrawEdges, type Work } from '../work.ts';
 import { headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';
 import { drawnAlong, lineOf } from './lines.ts';
 import { armholeAt, inTurn, lastOf, paired, redrawn, swungHandle, swungPair } from './shoulders.ts';
 import { dartsSwung, movedBy, type SwungPanel } from './swing.ts';
-import {
-  type Armhole,
-  armholesOf,
-  type Chain,
-  chainsOf,
-  isFront,
-  isLining,
-  isSleeve,
-  matesOf,
-  needsArmhole,
-} from './upper.ts';
+import { type Armhole, armholesOf, type Chain, chainsOf, needsArmhole } from './upper.ts';
 
 const still: Point = { x: 0, y: 0 };
 
@@ -192,10 +184,7 @@ export const forwardShoulder: Alteration = {
     const now = followed.value;
     const panels = chains.flatMap(({ chain }) => chain).filter(({ lining }) => !lining);
     return finishWork(now, {
-      held: [
-        ...panels.flatMap(({ piece, edge }) => heldEdges(now.tape, piece, pieceNow(now, piece.id), [edge])),
-        totalHeld(now, armholes),
-      ],
+      held: [...panels.flatMap(({ piece, edge }) => heldLengths(now, piece.id, [edge])), totalHeld(now, armholes)],
       changes: headEase(now),
     });
   },

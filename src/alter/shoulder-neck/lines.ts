@@ -19,8 +19,8 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import type { End } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
-import type { End } from './upper.ts';
 
 /** Edges that follow one another as one line, walked from the first to the last. Problem `alter.dart-in-edge` where a dart interrupts one. */
 export const lineOf = (piece: Piece, edges: readonly string[], reversed: boolean): Result<Path> => {

@@ -4,6 +4,7 @@ import { bad, good, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import type { EdgeEnd } from '../cut.ts';
 import { follow, traceFacings } from '../follow.ts';
+import { endPoint, isLining, neighbourAt, other } from '../parts.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, type Work } from '../work.ts';
 import {
@@ -18,17 +19,7 @@ import {
   squarePlace,
   type Wedge,
 } from './gape.ts';
-import {
-  armholesOf,
-  chainsOf,
-  endPoint,
-  isLining,
-  type Neckline,
-  necklinesOf,
-  needsNeckline,
-  neighbourAt,
-  other,
-} from './upper.ts';
+import { armholesOf, chainsOf, type Neckline, necklinesOf, needsNeckline } from './upper.ts';
 
 /** Where a neckline may be cut, as shares of its longest edge from the centre. */
 const cutShares = [0.3, 0.35, 0.4, 0.45, 0.55, 0.6, 0.65] as const;

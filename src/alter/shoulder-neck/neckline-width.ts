@@ -2,10 +2,11 @@ import { add, normalize, scale, subtract } from '../../geometry/index.ts';
 import { bad } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { endPoint, other } from '../parts.ts';
 import type { Alteration } from '../types.ts';
 import { beginWork, finishWork, lengthNow, redrawEdges } from '../work.ts';
 import { widened } from './neckline.ts';
-import { endPoint, necklinesOf, needsNeckline, needsShoulder, other } from './upper.ts';
+import { necklinesOf, needsNeckline, needsShoulder } from './upper.ts';
 
 /**
  * A neckline wider by `amount` at each shoulder (negative: narrower), on front and back alike.

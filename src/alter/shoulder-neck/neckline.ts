@@ -9,10 +9,11 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import { type EdgeAt, endPoint, liesAcross, neighbourAt, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { easedField, warped } from '../warp.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
-import { type EdgeAt, endPoint, liesAcross, type Neckline, neighbourAt, other } from './upper.ts';
+import type { Neckline } from './upper.ts';
 
 /** Less than this, mm, between the neck point's height and the centre's is no neckline that can be sewn. */
 const leastDepth = 8;

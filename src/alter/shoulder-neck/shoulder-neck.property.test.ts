@@ -13,10 +13,11 @@ import {
   walkAll,
 } from '../../pattern/index.ts';
 import { applyAlterations } from '../apply.ts';
+import { isBody, isLining, isSleeve } from '../parts.ts';
 import { garmentsApart, mirrored, sharpest } from '../testing/compare.ts';
 import type { Alteration, Altered, AmountParameter, Params } from '../types.ts';
 import { shoulderNeckAlterations } from './index.ts';
-import { isBody, isLining, isSleeve, shoulderSeams } from './upper.ts';
+import { shoulderSeams } from './upper.ts';
 
 const fresh = Number(process.env.EASEWRIGHT_SEED ?? Date.now());
 console.log(`shoulder and neck properties: fresh seed ${fresh}`);

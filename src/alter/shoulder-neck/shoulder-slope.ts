@@ -12,27 +12,19 @@ import {
 } from '../../geometry/index.ts';
 import type { Garment, Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
-import { heldEdges } from '../checks.ts';
 import { follow, traceFacings } from '../follow.ts';
+import { heldLengths } from '../held-edges.ts';
+import { endPoint, matesOf } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { easedField, secant, sumOfFields, turningRate, warped, warpedTo } from '../warp.ts';
-import { beginWork, finishWork, pieceNow, type Work } from '../work.ts';
+import { beginWork, finishWork, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
 import { armholeAt, inTurn, paired, redrawn, swungHandle, swungPair } from './shoulders.ts';
 import { dartsSwung, movedBy, type SwungPanel } from './swing.ts';
-import {
-  type Armhole,
-  armholesOf,
-  chainsOf,
-  endPoint,
-  matesOf,
-  type Neckline,
-  necklinesOf,
-  needsArmhole,
-} from './upper.ts';
+import { type Armhole, armholesOf, chainsOf, type Neckline, necklinesOf, needsArmhole } from './upper.ts';
 
 const still: Point = { x: 0, y: 0 };
 
@@ -209,7 +201,7 @@ export const shoulderSlope: Alteration = {
       held: chains
         .flatMap(({ chain }) => chain)
         .filter(({ lining }) => !lining)
-        .flatMap(({ piece, edge }) => heldEdges(now.tape, piece, pieceNow(now, piece.id), [edge])),
+        .flatMap(({ piece, edge }) => heldLengths(now, piece.id, [edge])),
       changes: [...armholeChanges(now, armholes), ...headEase(now)],
     });
   },

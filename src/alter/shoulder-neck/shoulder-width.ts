@@ -2,6 +2,7 @@ import { add, normalize, pathLength, scale, subtract } from '../../geometry/inde
 import { good, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { endPoint, isLining, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { easedField, type Field, warped } from '../warp.ts';
@@ -9,7 +10,7 @@ import { beginWork, finishWork, lengthNow, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
-import { type Armhole, armholesOf, chainsOf, endPoint, isLining, needsShoulder, other, type Panel } from './upper.ts';
+import { type Armhole, armholesOf, chainsOf, needsShoulder, type Panel } from './upper.ts';
 
 /** The upper end of an armhole moved out along the seam that meets it there; on a yoke, where both ends are shoulders, all of it. */
 const outAt = (armhole: Armhole, by: number): Result<Drawn> => {

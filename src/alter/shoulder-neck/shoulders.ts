@@ -1,10 +1,11 @@
 import type { Garment, Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
+import { endPoint, isLining, other } from '../parts.ts';
 import { type Drawn, reshape } from '../reshape.ts';
 import type { Handle } from '../types.ts';
 import { pieceNow, type Work, withPiece } from '../work.ts';
 import { type SwungPanel, swungShoulder } from './swing.ts';
-import { type Armhole, type Chain, chainsOf, endPoint, isLining, other, type Panel } from './upper.ts';
+import { type Armhole, type Chain, chainsOf, type Panel } from './upper.ts';
 
 export const lastOf = (chain: Chain): Panel => chain.at(-1) as Panel;
 

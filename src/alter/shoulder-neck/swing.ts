@@ -19,10 +19,11 @@ import {
 } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import { type EdgeAt, endPoint, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { easedField, secant, warped } from '../warp.ts';
 import { endOf } from './lines.ts';
-import { type Chain, type EdgeAt, endPoint, other, type Panel } from './upper.ts';
+import type { Chain, Panel } from './upper.ts';
 
 /** One stretch of a shoulder swung: how it moved, and the new lines of it and of the princess seam that meets it. */
 export interface SwungPanel {

@@ -1,67 +1,22 @@
-import { distance, type Path, type Point, pathEnd, pathStart, tolerance } from '../../geometry/index.ts';
-import { edgeRuns, type Garment, type Piece, type PieceRole, pieceOf, type Seam } from '../../pattern/index.ts';
+import { distance, tolerance } from '../../geometry/index.ts';
+import { type Garment, type Piece, pieceOf, type Seam } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
-import { runIndices } from '../ring.ts';
-
-export type End = 'start' | 'end';
-
-/** One end of an edge, in outline order. */
-export interface EdgeAt {
-  readonly edge: string;
-  readonly end: End;
-}
-
-export const other = (end: End): End => (end === 'start' ? 'end' : 'start');
-
-const frontRoles: ReadonlySet<PieceRole> = new Set(['front', 'side-front']);
-const backRoles: ReadonlySet<PieceRole> = new Set(['back', 'side-back', 'yoke']);
-const sleeveRoles: ReadonlySet<PieceRole> = new Set(['sleeve', 'under-sleeve']);
-
-export const isFront = ({ role }: Piece): boolean => frontRoles.has(role);
-export const isBack = ({ role }: Piece): boolean => backRoles.has(role);
-export const isBody = (piece: Piece): boolean => isFront(piece) || isBack(piece);
-export const isSleeve = ({ role }: Piece): boolean => sleeveRoles.has(role);
-export const isLining = ({ cut }: Piece): boolean => cut.every(({ layer }) => layer === 'lining');
-
-export const endPoint = (piece: Piece, { edge, end }: EdgeAt): Point => {
-  const runs = edgeRuns(piece, edge);
-  return end === 'start' ? pathStart(runs[0] as Path) : pathEnd(runs.at(-1) as Path);
-};
-
-/** The edge that meets an edge at one of its ends, told by the end that lies there; null where a dart's mouth does. */
-export const neighbourAt = (piece: Piece, { edge, end }: EdgeAt): EdgeAt | null => {
-  const indices = runIndices(piece.runs, edge);
-  const count = piece.runs.length;
-  const index = (end === 'end' ? (indices.at(-1) as number) + 1 : (indices[0] as number) + count - 1) % count;
-  const run = piece.runs[index];
-  return run?.kind === 'edge' ? { edge: run.edge, end: other(end) } : null;
-};
-
-/** Runs across the piece more than down it. */
-export const liesAcross = (piece: Piece, edge: string): boolean => {
-  const [from, to] = [endPoint(piece, { edge, end: 'start' }), endPoint(piece, { edge, end: 'end' })];
-  return Math.abs(to.x - from.x) > Math.abs(to.y - from.y);
-};
-
-export interface Mate {
-  readonly seam: Seam;
-  readonly piece: Piece;
-  readonly edge: string;
-  readonly reversed: boolean;
-}
-
-/** What an edge is sewn to. */
-export const matesOf = (garment: Garment, piece: string, edge: string): readonly Mate[] =>
-  garment.seams.flatMap((seam): Mate[] => {
-    const { a, b } = seam;
-    const reversed = a.reversed !== b.reversed;
-    if (a.piece === piece && a.edge === edge) {
-      return [{ seam, piece: pieceOf(garment, b.piece), edge: b.edge, reversed }];
-    }
-    return b.piece === piece && b.edge === edge
-      ? [{ seam, piece: pieceOf(garment, a.piece), edge: a.edge, reversed }]
-      : [];
-  });
+import {
+  type EdgeAt,
+  type End,
+  edgeOrder,
+  endPoint,
+  isBack,
+  isBody,
+  isFront,
+  isLining,
+  isSleeve,
+  liesAcross,
+  matesOf,
+  neighbourAt,
+  other,
+  sewnToSleeve,
+} from '../parts.ts';
 
 /**
  * One stretch of the shoulder: the edge of one piece from towards the neck to towards the armhole. Pieces of a princess
@@ -128,10 +83,6 @@ export const panelsOf = (garment: Garment): readonly Panel[] =>
     }),
   );
 
-/** Whether an edge is sewn to a sleeve. */
-export const sewnToSleeve = (garment: Garment, piece: Piece, edge: string): boolean =>
-  matesOf(garment, piece.id, edge).some((mate) => isSleeve(mate.piece));
-
 /** Panels from the neck to the armhole, one chain for each front and back, of shell and of lining. */
 export type Chain = readonly Panel[];
 
@@ -170,8 +121,7 @@ export interface Armhole {
 }
 
 const armholeOf = (garment: Garment, piece: Piece): Armhole | null => {
-  const ids = piece.runs.flatMap((run) => (run.kind === 'edge' ? [run.edge] : []));
-  const order = ids.filter((id, i) => ids.indexOf(id) === i);
+  const order = edgeOrder(piece);
   const sewn = order.map((edge) => sewnToSleeve(garment, piece, edge));
   const first = sewn.findIndex((is, i) => is && !sewn[(i + sewn.length - 1) % sewn.length]);
   if (first < 0) return null;

@@ -8,17 +8,10 @@ import {
   pathStart,
   tolerance,
 } from '../../geometry/index.ts';
-import {
-  edgeRuns,
-  type Garment,
-  landmarkOf,
-  outlineOf,
-  type Piece,
-  pieceOf,
-  pointOnEdge,
-} from '../../pattern/index.ts';
+import { edgeRuns, type Garment, landmarkOf, outlineOf, type Piece, pointOnEdge } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
 import type { EdgeEnd } from '../cut.ts';
+import { edgeOrder, sewnToBody, sewnToSleeve } from '../parts.ts';
 
 /** A set-in sleeve, told by what its edges are sewn to. Outline order is clockwise: over the cap from left to right. */
 export interface Sleeve {
@@ -39,15 +32,6 @@ export interface Sleeve {
   readonly corners: readonly [Point, Point];
 }
 
-const bodyRoles: ReadonlySet<Piece['role']> = new Set(['front', 'back', 'side-front', 'side-back', 'yoke']);
-const sleeveRoles: ReadonlySet<Piece['role']> = new Set(['sleeve', 'under-sleeve']);
-
-const matesOf = (garment: Garment, piece: string, edge: string): readonly Piece[] =>
-  garment.seams.flatMap(({ a, b }) => {
-    if (a.piece === piece && a.edge === edge) return [pieceOf(garment, b.piece)];
-    return b.piece === piece && b.edge === edge ? [pieceOf(garment, a.piece)] : [];
-  });
-
 /** Where a point lies on some of a piece's edges. */
 const placeOn = (
   piece: Piece,
@@ -66,12 +50,6 @@ const placeOn = (
 
 const lengthOf = (path: Path): number => nearestOnPath(path, pathEnd(path)).atLength;
 
-/** Edges of a piece in outline order, each once. */
-const edgeOrder = (piece: Piece): readonly string[] => {
-  const ids = piece.runs.flatMap((run) => (run.kind === 'edge' ? [run.edge] : []));
-  return ids.filter((id, i) => ids.indexOf(id) === i);
-};
-
 /**
  * A sleeve as the alterations see it; null where its cap is not one line from seam to seam (a raglan, whose top is part of
  * the neck).
@@ -79,9 +57,8 @@ const edgeOrder = (piece: Piece): readonly string[] => {
 export const sleeveOf = (garment: Garment, piece: Piece): Sleeve | null => {
   const order = edgeOrder(piece);
   const kinds = order.map((edge) => {
-    const mates = matesOf(garment, piece.id, edge);
-    if (mates.some(({ role }) => bodyRoles.has(role))) return 'cap' as const;
-    return mates.some(({ role }) => sleeveRoles.has(role)) ? ('joint' as const) : ('hem' as const);
+    if (sewnToBody(garment, piece, edge)) return 'cap' as const;
+    return sewnToSleeve(garment, piece, edge) ? ('joint' as const) : ('hem' as const);
   });
   const first = kinds.findIndex((kind, i) => kind === 'cap' && kinds[(i + kinds.length - 1) % kinds.length] !== 'cap');
   if (first < 0) return null;

@@ -1,7 +1,8 @@
 import { add, type Point, scale, subtract, tolerance, turnBetween } from '../../geometry/index.ts';
 import { levelWidth } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
+import { heldOthers } from '../held-edges.ts';
 import { partBeside, slide, swing } from '../move.ts';
 import { type Alteration, type Held, sideParameter } from '../types.ts';
 import { beginWork, cutAndMove, finishWork, pieceNow, type Work } from '../work.ts';
@@ -115,15 +116,7 @@ export const fullUpperArm: Alteration = {
       work = done.value;
     }
     return finishWork(work, {
-      held: sleeves.flatMap((sleeve) => [
-        ...heldEdges(
-          work.tape,
-          sleeve.piece,
-          pieceNow(work, sleeve.piece.id),
-          sleeve.piece.edges.map(({ id }) => id),
-        ),
-        ...heldWidth(work, sleeve, w),
-      ]),
+      held: sleeves.flatMap((sleeve) => [...heldOthers(work, sleeve.piece.id), ...heldWidth(work, sleeve, w)]),
       changes: sleeves.flatMap((sleeve) => heightChanges(work, sleeve)),
     });
   },

@@ -1,17 +1,20 @@
 import { tolerance } from '../../geometry/index.ts';
 import { type Garment, pieceOf } from '../../pattern/index.ts';
+import { isBody, matesOf } from '../parts.ts';
 import type { Change } from '../types.ts';
 import type { Work } from '../work.ts';
 
-const bodyRoles: ReadonlySet<string> = new Set(['front', 'back', 'side-front', 'side-back', 'yoke']);
-
 /** What a sleeve's cap is longer than the armholes it is sewn into, mm. */
-const headEase = (work: Work, garment: Garment, sleeve: string): number =>
-  garment.seams.reduce((sum, { a, b }) => {
-    const length = ({ piece, edge }: typeof a): number => work.tape.edge(pieceOf(garment, piece), edge);
-    if (a.piece === sleeve && bodyRoles.has(pieceOf(garment, b.piece).role)) return sum + length(a) - length(b);
-    return b.piece === sleeve && bodyRoles.has(pieceOf(garment, a.piece).role) ? sum + length(b) - length(a) : sum;
-  }, 0);
+const headEase = (work: Work, garment: Garment, sleeve: string): number => {
+  const piece = pieceOf(garment, sleeve);
+  return piece.edges.reduce(
+    (sum, { id }) =>
+      matesOf(garment, sleeve, id)
+        .filter((mate) => isBody(mate.piece))
+        .reduce((total, mate) => total + work.tape.edge(piece, id) - work.tape.edge(mate.piece, mate.edge), sum),
+    0,
+  );
+};
 
 /** Sleeve-head ease, where it changed by more than can be measured. */
 export const headEaseChanges = (work: Work, sleeve: string): readonly Change[] => {

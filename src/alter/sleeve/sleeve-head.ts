@@ -1,6 +1,7 @@
 import { pathPointAtLength } from '../../geometry/index.ts';
 import { bad } from '../../units/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
+import { heldLengths } from '../held-edges.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, pieceNow } from '../work.ts';
 import { sleevesOf } from './anatomy.ts';
@@ -64,7 +65,7 @@ export const sleeveHead: Alteration = {
         const after = pieceNow(work, piece.id);
         const grew = sum(cap.map((edge) => work.tape.edge(after, edge) - work.tape.edge(piece, edge)));
         return [
-          ...heldEdges(work.tape, piece, after, [left, right, ...hem]),
+          ...heldLengths(work, piece.id, [left, right, ...hem]),
           held('cap-grows', grew - amount, { piece: piece.id }, capWithin * amount),
         ];
       }),

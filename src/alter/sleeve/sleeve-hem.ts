@@ -1,7 +1,8 @@
 import { pathStart } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldLengths } from '../held-edges.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, pieceNow } from '../work.ts';
 import { sleevesOf } from './anatomy.ts';
@@ -63,7 +64,7 @@ export const sleeveHem: Alteration = {
           0,
         );
         return [
-          ...heldEdges(done.tape, sleeve.piece, after, [...sleeve.cap, sleeve.left, sleeve.right]),
+          ...heldLengths(done, sleeve.piece.id, [...sleeve.cap, sleeve.left, sleeve.right]),
           held('hem-grows', grew - amount, { piece: sleeve.piece.id }, hemWithin * Math.abs(amount)),
         ];
       }),

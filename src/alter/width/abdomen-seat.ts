@@ -1,10 +1,10 @@
 import type { Garment, Piece } from '../../pattern/index.ts';
 import { bad, type Problem, type Result } from '../../units/index.ts';
-import { heldEdges } from '../checks.ts';
 import { follow } from '../follow.ts';
+import { heldLengths } from '../held-edges.ts';
 import { deeperTucks } from '../tucks.ts';
 import type { Alteration, Applied, Params } from '../types.ts';
-import { beginWork, finishWork, pieceNow } from '../work.ts';
+import { beginWork, finishWork } from '../work.ts';
 import { sidesOf } from './sides.ts';
 import { tiltWaist, type WaistEdge, waistEdgeOf } from './tilt-waist.ts';
 
@@ -23,9 +23,7 @@ export const raiseCentre = (garment: Garment, edges: readonly WaistEdge[], amoun
   if (!followed.ok) return followed;
   const done = deeperTucks(followed.value);
   return finishWork(done.work, {
-    held: edges.flatMap(({ piece, side }) =>
-      heldEdges(done.work.tape, piece, pieceNow(done.work, piece.id), side.edges),
-    ),
+    held: edges.flatMap(({ piece, side }) => heldLengths(done.work, piece.id, side.edges)),
     warnings: done.warnings,
   });
 };

@@ -13,10 +13,11 @@ import {
 import { dartsOf, edgeRuns, type Garment, type Piece, pointOnEdge } from '../../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../../units/index.ts';
 import { reached } from '../anatomy.ts';
-import { held, heldEdges } from '../checks.ts';
+import { held } from '../checks.ts';
 import type { EdgeEnd } from '../cut.ts';
 import { fairOfLength, fairPath, outward } from '../fair-edge.ts';
 import { follow } from '../follow.ts';
+import { heldLengths } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partBeside, swing } from '../move.ts';
 import { type Alteration, sideParameter } from '../types.ts';
@@ -167,7 +168,7 @@ export const flare: Alteration = {
     const done = followed.value;
     return finishWork(done, {
       held: hanging.flatMap(({ piece, top, below, side }) => [
-        ...heldEdges(done.tape, piece, pieceNow(done, piece.id), [top, ...side.edges]),
+        ...heldLengths(done, piece.id, [top, ...side.edges]),
         held(
           'hem-grows',
           lengthNow(done, piece.id, below) - done.tape.edge(piece, below) - amount,

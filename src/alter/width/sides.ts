@@ -1,5 +1,6 @@
-import { distance, nearestPlace, type Path, type Point, pathEnd, pathStart, tolerance } from '../../geometry/index.ts';
+import { distance, nearestPlace, type Point, pathEnd, pathStart, tolerance } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Garment, onFold, type Piece, pieceOf, type Seam } from '../../pattern/index.ts';
+import { edgeEnds, edgeOrder, isLining, sewnToSleeve } from '../parts.ts';
 
 /** One piece's side: the edges down it that are sewn to the other half of the body, from the top. */
 export interface Side {
@@ -21,19 +22,12 @@ export interface Side {
 const before: ReadonlySet<Piece['role']> = new Set(['front', 'side-front', 'tier', 'waistband']);
 const behind: ReadonlySet<Piece['role']> = new Set(['back', 'side-back', 'tier', 'waistband']);
 
-const isLining = ({ cut }: Piece): boolean => cut.every(({ layer }) => layer === 'lining');
-
 /** One half of the body, of which there are two: cut as a pair, or on the fold. */
 const isHalf = (piece: Piece): boolean => onFold(piece) || piece.cut.every(({ mirrored }) => mirrored);
 
-const endsOf = (piece: Piece, edge: string): readonly [Point, Point] => {
-  const path = edgeRuns(piece, edge).flat() as Path;
-  return [pathStart(path), pathEnd(path)];
-};
-
 /** Runs down the piece more than across it, and on its outer half: where levels end, not where they begin. */
 const downTheSide = (piece: Piece, edge: string): boolean => {
-  const [from, to] = endsOf(piece, edge);
+  const [from, to] = edgeEnds(piece, edge);
   if (Math.abs(to.y - from.y) < 1.5 * Math.abs(to.x - from.x)) return false;
   const [level] = piece.levels;
   if (!level) return true;
@@ -80,15 +74,10 @@ const heightsOf = (garment: Garment, piece: Piece): Readonly<Record<string, numb
 
 /** Whether what meets the side at its top is an armhole: an edge that a sleeve is sewn to, or none, but no band and no tier. */
 const endsInArmhole = (garment: Garment, piece: Piece, top: Point): boolean => {
-  const meets = piece.edges.filter(({ id }) => endsOf(piece, id).some((end) => near(end, top)));
+  const meets = piece.edges.filter(({ id }) => edgeEnds(piece, id).some((end) => near(end, top)));
   return (
     piece.landmarks.some(({ id, at }) => id === 'underarm' && near(at, top)) ||
-    meets.some(({ id }) =>
-      garment.seams.some(({ a, b }) => {
-        const mate = a.piece === piece.id && a.edge === id ? b : b.piece === piece.id && b.edge === id ? a : null;
-        return mate !== null && /sleeve/.test(pieceOf(garment, mate.piece).role);
-      }),
-    )
+    meets.some(({ id }) => sewnToSleeve(garment, piece, id))
   );
 };
 
@@ -96,8 +85,7 @@ const near = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) <
 
 /** Edges that lie between the first and the last of these along the outline, such as the mouth of a pocket in the side. */
 const withBetween = (piece: Piece, edges: readonly string[]): readonly string[] => {
-  const order = piece.runs.flatMap((run) => (run.kind === 'edge' ? [run.edge] : []));
-  const ring = order.filter((id, i) => order.indexOf(id) === i);
+  const ring = edgeOrder(piece);
   if (edges.length < 2) return edges;
   // Walked from each that begins a stretch, the way on that takes in all of them over the fewest others.
   const spans = ring.flatMap((id, i) => {
@@ -116,7 +104,7 @@ const withBetween = (piece: Piece, edges: readonly string[]): readonly string[] 
 
 const sideOf = (garment: Garment, piece: Piece, sewn: readonly string[]): Side => {
   const edges = withBetween(piece, sewn);
-  const ends = edges.flatMap((edge) => endsOf(piece, edge));
+  const ends = edges.flatMap((edge) => edgeEnds(piece, edge));
   const top = ends.reduce((a, b) => (b.y < a.y ? b : a));
   const bottom = ends.reduce((a, b) => (b.y > a.y ? b : a));
   const others = piece.runs.flatMap(({ path }) => path.map(({ to }) => to.x));
@@ -137,7 +125,7 @@ const sideOf = (garment: Garment, piece: Piece, sewn: readonly string[]): Side =
   };
 };
 
-const heightOf = (piece: Piece, edge: string): number => Math.min(...endsOf(piece, edge).map(({ y }) => y));
+const heightOf = (piece: Piece, edge: string): number => Math.min(...edgeEnds(piece, edge).map(({ y }) => y));
 
 /** Every piece that has a side of the body, with its edges. */
 export const sidesOf = (garment: Garment): readonly Side[] => {
