@@ -1,38 +1,18 @@
-import {
-  add,
-  type Bounds,
-  boundsMeet,
-  distance,
-  lerp,
-  type Path,
-  type Point,
-  pathBounds,
-  scale,
-  translation,
-} from '../geometry/index.ts';
-import { dartsOf, edgeOf, type Garment, notchPlace, outlineOf, type Piece } from '../pattern/index.ts';
+import { type Bounds, type Path, type Point, pathBounds, translation } from '../geometry/index.ts';
+import { dartsOf, type Garment, outlineOf, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
+import { changeLabels, notchLabels, usualSize } from './change-labels.ts';
 import type { CutPlace } from './cut-places.ts';
 import { differingStretches } from './differing.ts';
 import { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 import { usualAspect } from './garment.ts';
-import {
-  circle,
-  drawingOf,
-  estimatedTextWidth,
-  groupMark,
-  pathMark,
-  stroke,
-  type TextWidth,
-  textBounds,
-  textMark,
-} from './marks.ts';
+import { circle, drawingOf, groupMark, pathMark, stroke, type TextWidth, textMark } from './marks.ts';
 import { moveMarks } from './move.ts';
+import { movedNotches, sayMoved } from './moved-notches.ts';
 import { originalMarks, pieceGroup } from './piece.ts';
 import { type PieceChange, pieceChanges } from './piece-changes.ts';
-import { type RoomForWords, roomForWords } from './room-for-words.ts';
-import { isWrittenAsNothing, sayId } from './say.ts';
+import { sayId } from './say.ts';
 import { sayEdge } from './say-edge.ts';
 import { sideBySide } from './side-by-side.ts';
 import type { Drawing, GroupMark, Mark, PathMark, TextMark } from './types.ts';
@@ -44,6 +24,8 @@ export interface BeforeAfterOptions {
   readonly textWidth?: TextWidth;
   /** Draw only pieces that were changed; all when none was. */
   readonly changedOnly?: boolean;
+  /** Draw only these pieces, by id: those an alteration is about, where what merely follows would crowd them. */
+  readonly only?: readonly string[];
   /**
    * Amounts of what changed: written beside it and told in the label; jotted beside it, where a line may cross them; told
    * only; or none of these. Jotted and none take a fraction of the time and are for while an amount is dragged.
@@ -112,8 +94,10 @@ const pairsOf = (before: Garment, after: Garment, cache: DrawingCache): readonly
 
 const layPairs = (before: Garment, after: Garment, options: BeforeAfterOptions, cache: DrawingCache) => {
   const pairs = pairsOf(before, after, cache);
-  const changed = options.changedOnly ? pairs.filter(({ red }) => red.length > 0) : pairs;
-  const shown = changed.length > 0 ? changed : pairs;
+  const wanted = pairs.filter(
+    ({ piece, red }) => (!options.changedOnly || red.length > 0) && (options.only?.includes(piece.id) ?? true),
+  );
+  const shown = wanted.length > 0 ? wanted : pairs;
   // Room for what an alteration may add is left from the start, so that nothing shifts when it does.
   const boxes = shown.map(({ old }) => grown(cache.paper(old), roomForChange));
   const places = sideBySide(boxes, options.aspect ?? usualAspect);
@@ -160,14 +144,22 @@ const groupOf = (
   const drawn = [paper, ...cache.original(before, () => originalMarks(before)), ...lines, ...red, ...cuts, name];
   if (amounts === 'none') return groupMark(after.id, after.name, drawn);
   const changes = cache.changes(before, after, () => pieceChanges(before, after));
-  const said = changes.map((change) => sayChange(change, unit, locale)).join('; ');
+  // A notch goes along with its edge; only where it alone moved is that worth a word.
+  const notches = changes.length === 0 ? movedNotches(before, after) : [];
+  const said = [
+    ...changes.map((change) => sayChange(change, unit, locale)),
+    ...notches.map(({ notch, by }) => fill(drawWords.notchMoved, sayMoved(notch, by, unit, locale), unit, locale)),
+  ].join('; ');
   const label = fill(
     drawWords.beforeAfterLabel,
     { name: after.name, changes: said === '' ? drawWords.nothingChanged : `${said}.` },
     unit,
     locale,
   );
-  const written = amounts === 'told' ? [] : changeLabels(after, changes, name, lines, options);
+  const written =
+    amounts === 'told'
+      ? []
+      : [...changeLabels(after, changes, name, lines, options), ...notchLabels(after, notches, options)];
   return groupMark(after.id, label, [...drawn, ...written]);
 };
 
@@ -191,7 +183,16 @@ const linesChanged = (before: Piece, after: Piece): readonly PathMark[] => {
     ...differingStretches(outlineOf(after), outlineOf(before)),
     ...legs(after).flatMap((leg) => (oldLegs.length === 0 ? [leg] : differingStretches(leg, oldLegs.flat()))),
   ];
-  return paths.length === 0 ? [] : [pathMark('seam', 'changed', ...paths)];
+  const notches = movedNotches(before, after);
+  return [
+    ...(paths.length === 0 ? [] : [pathMark('seam', 'changed', ...paths)]),
+    ...(notches.length === 0
+      ? []
+      : [
+          pathMark('original', 'original', ...notches.flatMap(({ was }) => was)),
+          pathMark('marks', 'changed', ...notches.flatMap(({ now }) => now)),
+        ]),
+  ];
 };
 
 const nameMark = (piece: Piece, options: BeforeAfterOptions): TextMark => {
@@ -204,8 +205,6 @@ const nameMark = (piece: Piece, options: BeforeAfterOptions): TextMark => {
   });
 };
 
-const usualSize = 12;
-
 const sayChange = (change: PieceChange, unit: Unit, locale: string): string => {
   const amount = formatLength(Math.abs(change.by), unit, { purpose: 'amount', locale });
   const template =
@@ -217,77 +216,4 @@ const sayChange = (change: PieceChange, unit: Unit, locale: string): string => {
         ? drawWords.wider
         : drawWords.narrower;
   return fill(template, { edge: sayEdge(change.id), level: sayId(change.id), amount }, unit, locale);
-};
-
-/** Each amount beside the edge it belongs to, outside the piece; a level's just above its line. None over another. */
-const changeLabels = (
-  piece: Piece,
-  changes: readonly PieceChange[],
-  name: TextMark,
-  drawn: readonly Mark[],
-  options: BeforeAfterOptions,
-): readonly TextMark[] => {
-  const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
-  const taken: Bounds[] = [textBounds(name, textWidth(name.text, size, 'bold'))];
-  const sought = options.amounts !== 'jotted' && changes.some((change) => change.kind === 'level');
-  const room = sought ? roomOn(piece, drawn) : null;
-  return changes.flatMap((change) => {
-    const amount = formatLength(change.by, unit, { purpose: 'amount', locale, signed: true });
-    // What is too small to be written is not worth a word.
-    if (isWrittenAsNothing(amount)) return [];
-    const text = fill(
-      change.kind === 'edge' ? drawWords.changedEdge : drawWords.changedLevel,
-      { edge: sayEdge(change.id), level: sayId(change.id), amount },
-      unit,
-      locale,
-    );
-    const width = textWidth(text, size, 'regular');
-    const place =
-      change.kind === 'edge' ? besideEdge(piece, change.id, size) : nearLevel(piece, change.id, size, width, room);
-    for (const off of [0, 1, -1, 2, -2, 3, -3, 4]) {
-      const at = { x: place.at.x, y: place.at.y + off * size * 1.3 };
-      const mark = textMark('words', 'changed', at, text, size, { anchor: place.anchor });
-      const bounds = textBounds(mark, width);
-      if (taken.some((other) => boundsMeet(bounds, other))) continue;
-      taken.push(bounds);
-      return [mark];
-    }
-    return [];
-  });
-};
-
-/** Where on the altered piece words cross no line of it; the pattern as bought may lie under them. */
-const roomOn = (piece: Piece, drawn: readonly Mark[]): RoomForWords =>
-  roomForWords(
-    outlineOf(piece),
-    drawn.flatMap((mark) => (mark.kind === 'path' && mark.layer === 'marks' ? mark.paths : [])),
-  );
-
-const besideEdge = (piece: Piece, edge: string, size: number): { at: Point; anchor: TextMark['anchor'] } => {
-  const { point, outward } = notchPlace(piece, { id: '', edge, at: 0.5, strokes: 1 });
-  const away = edgeOf(piece, edge).allowance + size * 0.6;
-  const at = add(point, scale(outward, away));
-  const aside = Math.abs(outward.x) > 0.5;
-  return {
-    at: { x: at.x, y: at.y + (outward.y > 0.5 ? size * 0.8 : aside ? size * 0.3 : 0) },
-    anchor: aside ? (outward.x > 0 ? 'start' : 'end') : 'middle',
-  };
-};
-
-/** Just above a level's line at its middle, moved aside to where no line is crossed if that is near. */
-const nearLevel = (
-  piece: Piece,
-  id: string,
-  size: number,
-  width: number,
-  room: RoomForWords | null,
-): { at: Point; anchor: TextMark['anchor'] } => {
-  const level = piece.levels.find((one) => one.id === id);
-  if (!level) throw new Error(`Piece ${piece.id} has no level ${id}`);
-  const middle = lerp(level.from, level.to, 0.5);
-  const wished = { x: middle.x, y: middle.y - size };
-  const free = room?.find(width, size, wished) ?? null;
-  const centre = free && distance(free, wished) < 8 * size ? free : wished;
-  if (centre === free) room?.take(centre, width, size);
-  return { at: { x: centre.x, y: centre.y + size * 0.25 }, anchor: 'middle' };
 };

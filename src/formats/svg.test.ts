@@ -41,6 +41,28 @@ describe('SVG', () => {
   });
 });
 
+describe('pictures that are looked at small', () => {
+  it('have heavier lines, with the same lie', () => {
+    const drawing: Drawing = {
+      bounds: { minX: 0, minY: 0, maxX: 10, maxY: 10 },
+      label: 'a line',
+      marks: [
+        {
+          kind: 'path',
+          layer: 'seam',
+          ink: 'original',
+          paths: [[{ kind: 'line', from: { x: 1, y: 2 }, to: { x: 3, y: 4 } }]],
+        },
+      ],
+    };
+    const [plain, heavy] = [writeSvg(drawing), writeSvg(drawing, { unit: 'mm', weight: 3 })];
+    expect(plain).toContain('stroke-width: 0.3; stroke-dasharray: 0.5 1.1;');
+    expect(heavy).toContain('stroke-width: 0.9; stroke-dasharray: 1.5 3.3;');
+    const lines = (svg: string) => svg.split('\n').filter((line) => line.startsWith('<path'));
+    expect(lines(heavy)).toEqual(lines(plain));
+  });
+});
+
 describe('inks', () => {
   it('are told apart in black: no two that are drawn have the same weight and dash but those told by their form', () => {
     // Grain has heads, a mark is short, cloth is filled; a body and a dimension never stand on the same paper.

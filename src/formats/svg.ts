@@ -9,6 +9,8 @@ export interface SvgOptions {
   readonly layers?: readonly DrawingLayer[];
   /** Decimals of a coordinate in mm. */
   readonly decimals?: number;
+  /** How many times their full-scale weight lines have, dashes with them: for pictures that are looked at small. */
+  readonly weight?: number;
   /** Families named for words, first choice first, as CSS writes them. */
   readonly fontFamily?: string;
 }
@@ -29,7 +31,7 @@ export const writeSvg = (drawing: Drawing, options: SvgOptions = { unit: 'mm' })
   return [
     `<svg xmlns="http://www.w3.org/2000/svg"${size} viewBox="${number(bounds.minX, decimals)} ${number(bounds.minY, decimals)} ${width} ${height}" role="img" aria-label="${escaped(drawing.label)}">`,
     `<title>${escaped(drawing.label)}</title>`,
-    `<style>\n${styleRules(kept, options.fontFamily ?? usualFamily)}\n</style>`,
+    `<style>\n${styleRules(kept, options.fontFamily ?? usualFamily, options.weight ?? 1)}\n</style>`,
     ...kept.map((mark) => markElement(mark, decimals, 0)),
     '</svg>',
     '',
@@ -47,13 +49,14 @@ const keepLayers = (marks: readonly Mark[], layers: readonly DrawingLayer[] | un
 const inksOf = (marks: readonly Mark[]): Set<Ink> =>
   new Set(marks.flatMap((mark) => (mark.kind === 'group' ? [...inksOf(mark.marks)] : [mark.ink])));
 
-const styleRules = (marks: readonly Mark[], family: string): string => {
+const styleRules = (marks: readonly Mark[], family: string, weight: number): string => {
   const inks = inksOf(marks);
   const lines = Object.entries(inkStyles)
     .filter(([ink]) => inks.has(ink as Ink))
     .map(([ink, { colour, width, dash }]) => {
-      const dashes = dash.length === 0 ? '' : ` stroke-dasharray: ${dash.join(' ')};`;
-      return `.${ink} { stroke: ${colour}; stroke-width: ${width};${dashes} }\n.${ink}.filled, text.${ink} { fill: ${colour}; stroke: none; }`;
+      const times = (mm: number): string => number(mm * weight, 3);
+      const dashes = dash.length === 0 ? '' : ` stroke-dasharray: ${dash.map(times).join(' ')};`;
+      return `.${ink} { stroke: ${colour}; stroke-width: ${times(width)};${dashes} }\n.${ink}.filled, text.${ink} { fill: ${colour}; stroke: none; }`;
     });
   return [
     'path { fill: none; stroke-linejoin: round; }',

@@ -44,6 +44,8 @@ export const drawWords = {
   shorter: '{edge} {amount} shorter',
   wider: '{level} {amount} wider',
   narrower: '{level} {amount} narrower',
+  notchMoved: 'notch “{notch}” moved by {amount}',
+  movedNotch: 'Notch moved {amount}',
 
   // Where a piece was cut, by the number of the step.
   cutOnly: '{step}: cut here',
