@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { alterationCatalogue } from '../src/alter/index.ts';
 import { writeSvg } from '../src/formats/index.ts';
-import { alterationDrawing, alterationIndex, alterationPage, shownBest } from './pages/alteration-page.ts';
+import {
+  alterationDrawing,
+  alterationIndex,
+  alterationPage,
+  pictureWeight,
+  shownBest,
+} from './pages/alteration-page.ts';
 
 const folder = '../docs/alterations';
 const shown = new Map(alterationCatalogue.map((alteration) => [alteration.id, shownBest(alteration)]));
@@ -13,7 +19,7 @@ describe.each(alterationCatalogue.map((alteration) => ({ id: alteration.id, alte
       const best = shown.get(id) ?? null;
       await expect(alterationPage(alteration, best)).toMatchFileSnapshot(`${folder}/${id}.md`);
       if (!best) return;
-      const svg = writeSvg(alterationDrawing(best), { unit: 'none', decimals: 1 });
+      const svg = writeSvg(alterationDrawing(best), { unit: 'none', decimals: 1, weight: pictureWeight });
       await expect(svg).toMatchFileSnapshot(`${folder}/pictures/${id}.svg`);
     });
   },

@@ -159,7 +159,7 @@ const groupOf = (
   const written =
     amounts === 'told'
       ? []
-      : [...changeLabels(after, changes, name, lines, options), ...notchLabels(after, notches, options)];
+      : [...changeLabels(after, changes, name, lines, options), ...notchLabels(after, notches, lines, options)];
   return groupMark(after.id, label, [...drawn, ...written]);
 };
 

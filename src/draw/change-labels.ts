@@ -1,4 +1,4 @@
-import { add, type Bounds, boundsMeet, distance, lerp, type Point, scale } from '../geometry/index.ts';
+import { add, type Bounds, boundsMeet, distance, lerp, type Point, scale, segmentPointAt } from '../geometry/index.ts';
 import { edgeOf, notchPlace, outlineOf, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
@@ -33,6 +33,7 @@ export const changeLabels = (
   const taken: Bounds[] = [textBounds(name, textWidth(name.text, size, 'bold'))];
   const sought = options.amounts !== 'jotted' && changes.some((change) => change.kind === 'level');
   const room = sought ? roomOn(piece, drawn) : null;
+  const clearOf = options.amounts === 'jotted' ? [] : placesOnCut(drawn);
   return changes.flatMap((change) => {
     const amount = formatLength(change.by, unit, { purpose: 'amount', locale, signed: true });
     // What is too small to be written is not worth a word.
@@ -46,7 +47,7 @@ export const changeLabels = (
     const width = textWidth(text, size, 'regular');
     const place =
       change.kind === 'edge'
-        ? outsideAt(piece, change.id, 0.5, size, width)
+        ? outsideAt(piece, change.id, 0.5, size, width, clearOf)
         : nearLevel(piece, change.id, size, width, room);
     for (const off of [0, 1, -1, 2, -2, 3, -3, 4]) {
       const at = { x: place.at.x, y: place.at.y + off * size * 1.3 };
@@ -67,17 +68,37 @@ const roomOn = (piece: Piece, drawn: readonly Mark[]): RoomForWords =>
     drawn.flatMap((mark) => (mark.kind === 'path' && mark.layer === 'marks' ? mark.paths : [])),
   );
 
-/** Outside an edge at a share of its length, so far off that the words clear it whichever way it slopes. */
+/** At how many places each segment of a cut line is looked at, and how often words are moved a step further out. */
+const looks = 12;
+const steps = 12;
+
+/** Places along the cut line, which words should not cover. */
+const placesOnCut = (drawn: readonly Mark[]): readonly Point[] =>
+  drawn.flatMap((mark) =>
+    mark.kind === 'path' && mark.ink === 'cut'
+      ? mark.paths
+          .flat()
+          .flatMap((segment) => Array.from({ length: looks }, (_, i) => segmentPointAt(segment, i / looks)))
+      : [],
+  );
+
+/** Outside an edge at a share of its length, so far off that the words clear it whichever way it slopes, and the places given. */
 const outsideAt = (
   piece: Piece,
   edge: string,
   share: number,
   size: number,
   width: number,
+  clearOf: readonly Point[],
 ): { at: Point; anchor: TextMark['anchor'] } => {
   const { point, outward } = notchPlace(piece, { id: '', edge, at: share, strokes: 1 });
   const reach = (Math.abs(outward.x) * width + Math.abs(outward.y) * size * 0.8) / 2;
-  const centre = add(point, scale(outward, edgeOf(piece, edge).allowance + size * 0.6 + reach));
+  const near = edgeOf(piece, edge).allowance + size * 0.6 + reach;
+  const at = (step: number): Point => add(point, scale(outward, near + step * size * 0.5));
+  const covers = (centre: Point): boolean =>
+    clearOf.some(({ x, y }) => Math.abs(x - centre.x) < width / 2 && Math.abs(y - centre.y) < size / 2);
+  const free = Array.from({ length: steps }, (_, step) => at(step)).find((centre) => !covers(centre));
+  const centre = free ?? at(0);
   return { at: { x: centre.x, y: centre.y + size * 0.3 }, anchor: 'middle' };
 };
 
@@ -103,12 +124,14 @@ const nearLevel = (
 export const notchLabels = (
   piece: Piece,
   notches: readonly MovedNotch[],
+  drawn: readonly Mark[],
   options: ChangeLabelOptions,
 ): readonly TextMark[] => {
   const { unit, locale = 'en', textSize: size = usualSize, textWidth = estimatedTextWidth } = options;
   return notches.map(({ notch, by }) => {
     const text = fill(drawWords.movedNotch, sayMoved(notch, by, unit, locale), unit, locale);
-    const { at, anchor } = outsideAt(piece, notch.edge, notch.at, size, textWidth(text, size, 'regular'));
+    const width = textWidth(text, size, 'regular');
+    const { at, anchor } = outsideAt(piece, notch.edge, notch.at, size, width, placesOnCut(drawn));
     return textMark('words', 'changed', at, text, size, { anchor });
   });
 };

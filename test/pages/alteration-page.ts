@@ -1,9 +1,20 @@
 import { type Alteration, type Altered, applyAlterations, type Parameter, type Params } from '../../src/alter/index.ts';
 import { type HousePattern, housePatterns } from '../../src/drafting/index.ts';
-import { cutPlaces, type Drawing, drawBeforeAfter, sayId } from '../../src/draw/index.ts';
-import { type AlterationStep, type Garment, walkAll } from '../../src/pattern/index.ts';
+import {
+  cutPlaces,
+  type Drawing,
+  drawBeforeAfter,
+  drawSeamWalk,
+  type Mark,
+  markBounds,
+  moveMarks,
+  sayId,
+} from '../../src/draw/index.ts';
+import { type Bounds, translation } from '../../src/geometry/index.ts';
+import { type AlterationStep, type Garment, type Seam, walkAll, walkSeam } from '../../src/pattern/index.ts';
 import { formatLength, formatPercent } from '../../src/units/index.ts';
-import { type AlterationWords, alterWords } from '../../src/words/index.ts';
+import { type AlterationWords, alterWords, sayStep } from '../../src/words/index.ts';
+import { ledPieces, shownOn } from './shown-on.ts';
 
 /** A page of docs/alterations as Markdown, every figure of it measured on a house pattern. */
 
@@ -15,6 +26,8 @@ export interface Shown {
   readonly garment: Garment;
   readonly step: AlterationStep;
   readonly altered: Altered;
+  /** What was wrong with the garment before, where it is shown on one with a fault. */
+  readonly fault?: string;
 }
 
 type Words = Readonly<Record<string, string>>;
@@ -23,58 +36,129 @@ const alterationWords: Readonly<Record<string, AlterationWords>> = alterWords.al
 
 const middleOf = <T>(list: readonly T[]): T | undefined => list[Math.floor((list.length - 1) / 2)];
 
-/** A usual amount that shows: the middle of the range, or two thirds of its end where the middle is next to nothing. */
-const usualOf = ([low, high]: readonly [number, number]): number => {
-  const middle = (low + high) / 2;
-  return Math.abs(middle) < (high - low) / 4 ? (high * 2) / 3 : middle;
-};
+/** Usual amounts, the one that shows best first. */
+const amountsOf = ([low, high]: readonly [number, number]): readonly number[] => [
+  high,
+  Math.round(low + ((high - low) * 2) / 3),
+  Math.round((low + high) / 2),
+];
 
-const usualParams = (alteration: Alteration): Params =>
+const usualParams = (alteration: Alteration, attempt: number): Params =>
   Object.fromEntries(
     Object.entries(alteration.params).flatMap(([name, parameter]) =>
-      parameter.unit === 'mm' ? [[name, Math.round(usualOf(parameter.usual))]] : [],
+      parameter.unit === 'mm' ? [[name, amountsOf(parameter.usual)[attempt] ?? 0]] : [],
     ),
   );
 
-/** Shown in the middle size of the first house pattern it can be done on, in the order of a wardrobe; null where there is none. */
+/** Shown in the middle size of the pattern it shows best on, else of the first it can be done on, in the order of a wardrobe; null where there is none. */
 export const shownBest = (alteration: Alteration): Shown | null => {
-  const step = {
-    id: 's1',
-    alteration: alteration.id,
-    version: alteration.version,
-    on: true,
-    params: usualParams(alteration),
-  };
-  for (const house of housePatterns) {
-    for (const { id: view } of house.views) {
+  const wish = shownOn[alteration.id] ?? {};
+  const wished = housePatterns.filter(({ id }) => id === wish.house);
+  for (const house of wished.length > 0 ? wished : housePatterns) {
+    for (const { id: view } of house.views.filter(({ id }) => id === (wish.view ?? id))) {
       const size = middleOf(house.pattern({ view }).sizes);
       if (!size || alteration.needs(size.garment) !== null) continue;
-      const altered = applyAlterations(size.garment, [step], undefined, [alteration]);
-      if (!altered.refusal) return { house, view, size: size.id, garment: size.garment, step, altered };
+      const garment = wish.fault?.made(size.garment) ?? size.garment;
+      for (const attempt of [0, 1, 2]) {
+        const params = { ...usualParams(alteration, attempt), ...wish.params };
+        const step = { id: 's1', alteration: alteration.id, version: alteration.version, on: true, params };
+        const altered = applyAlterations(garment, [step], undefined, [alteration]);
+        if (altered.refusal) continue;
+        return { house, view, size: size.id, garment, step, altered, ...(wish.fault && { fault: wish.fault.said }) };
+      }
     }
   }
   return null;
 };
 
-export const alterationDrawing = ({ garment, altered }: Shown): Drawing =>
-  drawBeforeAfter(garment, altered.garment, {
-    unit: 'cm',
-    changedOnly: true,
-    textSize: 16,
-    cuts: cutPlaces(garment, altered),
+/** Em of the words of a picture, mm of the drawing, and how much heavier than at full scale its lines are. */
+const textSize = 16;
+export const pictureWeight = 3;
+
+/** The seam that is sewn in another way now, where that is all that changed. */
+const sewnAnew = ({ garment, altered }: Shown): Seam | undefined =>
+  ledPieces(garment, altered).led.length > 0
+    ? undefined
+    : altered.garment.seams.find(
+        (seam) => JSON.stringify(seam) !== JSON.stringify(garment.seams.find(({ id }) => id === seam.id)),
+      );
+
+/** A seam walked before and after, one under the other. */
+const walkedTwice = (shown: Shown, seam: Seam): Drawing => {
+  const walkIn = (garment: Garment) => {
+    const one = garment.seams.find(({ id }) => id === seam.id) as Seam;
+    return drawSeamWalk(walkSeam(garment, one), garment, { unit: 'cm', textSize });
+  };
+  const [above, below] = [walkIn(shown.garment), walkIn(shown.altered.garment)];
+  const down = { x: above.bounds.minX - below.bounds.minX, y: above.bounds.maxY - below.bounds.minY + textSize };
+  return {
+    bounds: {
+      ...above.bounds,
+      maxX: Math.max(above.bounds.maxX, below.bounds.maxX + down.x),
+      maxY: below.bounds.maxY + down.y,
+    },
+    label: `${above.label} ${below.label}`,
+    marks: [...above.marks, ...moveMarks(below.marks, translation(down))],
+  };
+};
+
+/** The pieces an alteration is about, large; those that only follow are told in words. */
+export const alterationDrawing = (shown: Shown): Drawing => {
+  const { garment, altered } = shown;
+  const seam = sewnAnew(shown);
+  if (seam) return walkedTwice(shown, seam);
+  const { led } = ledPieces(garment, altered);
+  return withoutRest(
+    drawBeforeAfter(garment, altered.garment, {
+      unit: 'cm',
+      changedOnly: true,
+      ...(led.length > 0 && { only: led }),
+      textSize,
+      cuts: cutPlaces(garment, altered),
+    }),
+  );
+};
+
+/** What is left in sight below the lowest thing that changed, mm, and how much more there has to be for the rest to be cut off. */
+const leftBelow = 200;
+const leastCutOff = 150;
+
+const redBounds = (marks: readonly Mark[]): readonly Bounds[] =>
+  marks.flatMap((mark) => {
+    if (mark.kind === 'group') return redBounds(mark.marks);
+    const bounds = mark.ink === 'changed' ? markBounds(mark) : null;
+    return bounds ? [bounds] : [];
   });
+
+/** A long piece that changed at its top alone is drawn down to a little below that, as in a book; what is written under it goes to the caption. */
+const withoutRest = (drawing: Drawing): Drawing => {
+  const lowest = Math.max(...redBounds(drawing.marks).map(({ maxY }) => maxY)) + leftBelow;
+  if (drawing.bounds.maxY - lowest < leastCutOff) return drawing;
+  return {
+    ...drawing,
+    bounds: { ...drawing.bounds, maxY: lowest },
+    marks: drawing.marks.filter(({ kind }) => kind === 'group'),
+  };
+};
 
 const both = (mm: number): string =>
   `${formatLength(mm, 'cm', { purpose: 'amount' })} (${formatLength(mm, 'in', { purpose: 'amount' })})`;
 
-const rangeOf = (parameter: Parameter, choices: Words): string => {
-  if (parameter.unit === 'mm')
-    return `${both(parameter.usual[0])} to ${both(parameter.usual[1])}; at most ${both(parameter.min)} to ${both(parameter.max)}`;
+const rangeSaid = (low: number, high: number): string => `${both(low)} to ${both(high)}`;
+
+/** A parameter as asked for: what is usual, as much in all, and what is possible. */
+const asked = (alteration: Alteration, name: string, parameter: Parameter, choices: Words): readonly string[] => {
+  if (parameter.unit === 'mm') {
+    const [low, high] = parameter.usual;
+    const times = name === alteration.amount ? alteration.inAll : 1;
+    const inAll = times === 1 ? '' : rangeSaid(low * times, high * times);
+    return [rangeSaid(low, high), inAll, rangeSaid(parameter.min, parameter.max)];
+  }
   if (parameter.unit === 'share')
-    return `${formatPercent(parameter.usual[0], 'en')} to ${formatPercent(parameter.usual[1], 'en')}`;
+    return [`${formatPercent(parameter.usual[0], 'en')} to ${formatPercent(parameter.usual[1], 'en')}`, '', ''];
   if (parameter.unit === 'choice')
-    return parameter.choices.map((choice) => (choices[choice] ?? choice).toLowerCase()).join('; ');
-  return `one of the garment’s: ${parameter.of}`;
+    return [parameter.choices.map((choice) => (choices[choice] ?? choice).toLowerCase()).join('; '), '', ''];
+  return [`one of the garment’s: ${parameter.of}`, '', ''];
 };
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
@@ -129,10 +213,31 @@ const areaTable = ({ altered }: Shown): string =>
     altered.outcomes.flatMap(({ applied }) =>
       applied.pieces.map(({ piece, puts, areaTrued, areaAfter }) => [
         sayId(piece),
-        ...[puts.reduce((sum, { area }) => sum + area, 0), areaTrued, areaAfter].map((area) => (area / 100).toFixed(1)),
+        ...[puts.reduce((sum, { area }) => sum + area, 0), areaTrued, areaAfter].map((area) =>
+          (area / 100).toFixed(1).replace(/^-0\.0$/, '0.0'),
+        ),
       ]),
     ),
   );
+
+/** What the picture shows: on which pattern, what was done, what each line is, and what it leaves out. */
+const caption = (shown: Shown): string => {
+  const { led, followed } = ledPieces(shown.garment, shown.altered);
+  const cuts = cutPlaces(shown.garment, shown.altered).filter(({ piece }) => led.includes(piece));
+  const signs = [
+    ...(sewnAnew(shown) ? [] : ['Grey dots: as it was. Red: what changed']),
+    ...(cuts.length > 0 ? [', and where it is cut'] : []),
+    ...(cuts.some(({ hinge }) => hinge) ? ['; a ring is a hinge'] : []),
+  ].join('');
+  const sentences = [
+    `${shown.house.name}, size ${shown.size}: ${sayStep(shown.step, 'cm')}.`,
+    shown.fault ?? '',
+    led.length > 0 ? 'Amounts written beside an edge are for one piece, as drawn.' : '',
+    signs === '' ? 'Above: the seam as found. Below: as it is sewn now.' : `${signs}.`,
+    followed.length > 0 ? `Changed with it and not drawn: ${followed.join(', ').toLowerCase()}.` : '',
+  ];
+  return sentences.filter((sentence) => sentence !== '').join(' ');
+};
 
 /** The words of an alteration; one from outside the house brings its own. */
 export const alterationPage = (
@@ -152,9 +257,7 @@ export const alterationPage = (
   const drawn = shown
     ? [
         `![${words.name} on ${shown.house.name}: before and after](pictures/${alteration.id}.svg)`,
-        `${shown.house.name}, size ${shown.size}${Object.entries(shown.step.params)
-          .map(([name, value]) => `; ${(names[name] ?? name).toLowerCase()}: ${both(Number(value))}`)
-          .join('')}. Grey: as bought. Red: what changed, and where the pieces are cut; a ring is a hinge.`,
+        caption(shown),
         '## Measured here',
         heldTable(shown),
         changeTable(shown),
@@ -164,18 +267,21 @@ export const alterationPage = (
         seamTable(shown),
       ]
     : ['None of our own patterns shows this alteration.'];
-  const [picture, caption, ...measured] = drawn;
+  const [picture, said, ...measured] = drawn;
   return `${[
     `# ${words.name}`,
     '<!-- Written by `npm run alteration-pages` from the code; changes made here are lost. -->',
     words.about,
     picture,
-    ...(caption ? [caption] : []),
+    ...(said ? [said] : []),
     ...(words.caution ? [`**Take care.** ${words.caution}`] : []),
     '## What is asked',
     table(
-      ['', 'Usual'],
-      Object.entries(alteration.params).map(([name, parameter]) => [names[name] ?? name, rangeOf(parameter, choices)]),
+      ['', 'Usual', 'In all', 'At most'],
+      Object.entries(alteration.params).map(([name, parameter]) => [
+        names[name] ?? name,
+        ...asked(alteration, name, parameter, choices),
+      ]),
     ),
     ...(alteration.holds.length > 0 ? ['## What holds', bullets(alteration.holds, alterWords.holds)] : []),
     ...(alteration.follows.length > 0 ? ['## What follows', bullets(alteration.follows, alterWords.follows)] : []),
