@@ -80,10 +80,6 @@ const generalProblems: ProblemCatalogue = {
     message: '{piece} is cut on the fold, so its centre cannot swing out below the waist.',
     remedy: 'Give it a centre-back seam first, then shorten it there.',
   },
-  'alter.side-in-parts': {
-    message: 'The sides of our own {house} are in parts, with an opening between, and are not drawn run out.',
-    remedy: 'The words and amounts hold all the same.',
-  },
   'alter.no-generic': {
     message: 'None of our own patterns stands for this kind of garment ({kind}), so nothing can be drawn.',
     remedy: 'The words and amounts hold all the same.',

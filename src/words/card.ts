@@ -60,6 +60,7 @@ export const cardWords = {
   cutHere: 'Before: cut along red',
   foldHere: 'Before: fold red to red',
   nestHere: 'Before, in its sizes',
+  before: 'Before',
   afterwards: 'After: red is new, dots as it was',
   drawingLabel: '{title}. Before and after, on a generic piece.',
 
@@ -200,7 +201,7 @@ export const cardWords = {
     'card.blend-draw': 'Join the marks in one smooth line that leaves the old one without a corner.',
     'card.blend-below': 'Below the last mark go on along that size’s line to the hem, and draw the hem to it.',
     'card.blend-below-leg':
-      'Below the hip come back to the starting size’s line by the knee, so that the leg keeps its width.',
+      'Below the hip come back little by little to the starting size’s line at the hem, so that the leg keeps its width there.',
     'card.blend-mate':
       'Draw front and back alike: lay one on the other at the side and trace the same line where the pattern has it so.',
     'card.blend-walk': 'Walk the front’s side seam along the back’s; trim the longer at the hem.',
@@ -229,7 +230,7 @@ export const cardWords = {
       'Pull the four corners at the crossing apart sideways until the gap there is {amount} wide, the same to the left and right.',
     'card.upper-arm-flat': 'Lay it flat: the cut across overlaps towards the middle, and the cap comes down.',
     'card.upper-arm-redraw':
-      'Tape it on paper. Redraw the cap smoothly over its top and the wrist straight; draw the grain anew down the middle of the gap.',
+      'Tape it on paper. Redraw the cap smoothly over its top and the wrist smoothly over its middle; draw the grain anew down the middle of the gap.',
     'card.upper-arm-give-back': 'Give back the length, about {shorter}: lengthen below the elbow, square to the grain.',
     'card.upper-arm-walk':
       'Walk the cap along the armhole from underarm to shoulder, front and back, and the underarm edges along each other.',
@@ -268,6 +269,16 @@ export const cardWords = {
     'card.sway-back-fold-edge': 'A back cut on the fold cannot take this: give it a centre-back seam first.',
     'card.sway-back-out':
       'Below the waist the centre back swings out, on a piece like this about {out} at its end: it needs the seam there, or is drawn straight and as much taken off at the side.',
+    'card.sway-back-purpose-hung':
+      'For a back hollow at the waist, where slack folds lie across below it: the centre back is shorter, the side seam as it was.',
+    'card.sway-back-where-hung':
+      'On the back: along its waist edge. Nothing is cut apart; what hangs from the waist is lowered there.',
+    'card.sway-back-mark-hung': 'Draw the seam line of the waist from centre back to side, its darts folded closed.',
+    'card.sway-back-line-hung':
+      'Mark {amount} below it at the centre back, and draw the new waist from there to the old one at the side: square to the centre, and smoothly into the side.',
+    'card.sway-back-darts-hung': 'Open the darts: each ends in the new waist as wide as it was, and keeps its point.',
+    'card.sway-back-walk-hung': 'Walk the new waist along its waistband or facing, notch on notch.',
+    'card.sway-back-follows-band': 'Waistband or facing is as much longer or shorter as the waist it is sewn to.',
     'card.hold-back-waist': 'The width of the back at the waist.',
 
     // What holds, and what always follows.

@@ -1,3 +1,4 @@
+import { byHalves, inAll } from './amounts.ts';
 import type { FamilyWords } from './family.ts';
 
 const amount = (params: Readonly<Record<string, unknown>>): number => Number(params['amount'] ?? 0);
@@ -12,14 +13,15 @@ export const backWords: FamilyWords = {
       source: 'Fitting manuals’ wedge for a sway back; the angle reckoned from the width of the back at the waist.',
       sentence: ({ params }, say) =>
         `sway back: ${say(amount(params))} shorter at the centre back, nothing at the side`,
+      per: 'at the centre back',
     },
     'back-width': {
       name: 'Back broader or narrower',
       about:
         'Moves the armhole of the back out or in from the shoulder blades down, to nothing at the shoulder point and at the waist. For a back that strains across when the arms reach forward, or stands in folds along the armhole.',
       source: 'Fitting manuals’ chapters on broad and narrow backs.',
-      sentence: ({ params }, say) =>
-        `back ${amount(params) < 0 ? 'narrower' : 'broader'} by ${say(Math.abs(amount(params)))} on each half, ${say(Math.abs(amount(params)), 2)} in all`,
+      sentence: (step, say) =>
+        `back ${amount(step.params) < 0 ? 'narrower' : 'broader'} by ${say(Math.abs(amount(step.params)))}${byHalves(step, ' on each half', '')}${inAll(step, say, 2)}`,
       more: 'Broader',
       less: 'Narrower',
     },
@@ -29,6 +31,7 @@ export const backWords: FamilyWords = {
         'Gives the back length over the shoulder blades at the centre, to nothing at the armhole. For a rounded back, where the collar stands off and the hem rides up behind.',
       source: 'Fitting manuals’ slash across the blades for a rounded back.',
       sentence: ({ params }, say) => `round back: ${say(amount(params))} longer at the centre back over the blades`,
+      per: 'at the centre back',
     },
   },
   holds: {

@@ -2,9 +2,11 @@ import type { FamilyWords } from './family.ts';
 
 /** The last word of a name such as `front/bust`. */
 const nameOf = (value: unknown): string =>
-  String(value ?? '')
-    .split('/')
-    .at(-1) ?? '';
+  (
+    String(value ?? '')
+      .split('/')
+      .at(-1) ?? ''
+  ).replaceAll('-', ' ');
 
 export const bustWords: FamilyWords = {
   alterations: {
@@ -12,19 +14,22 @@ export const bustWords: FamilyWords = {
       name: 'Full bust',
       about:
         'Gives each front more width and length over the bust and a deeper side dart; neck, shoulder, armhole and side seam stay as they are. For a fuller bust than the pattern was drafted for.',
+      caution: 'Over a prosthesis fit each half by itself, and follow the wearer and her clinician rather than a rule.',
       source:
         'Fitting manuals’ slash-and-spread alteration for a full bust, its angles reckoned out instead of measured off the paper.',
-      sentence: ({ params }, say) =>
-        `full bust: ${say(Number(params['amount'] ?? 0))} more on each half of the front, ${say(Number(params['amount'] ?? 0), 2)} in all`,
+      sentence: (step, say) =>
+        `full bust: ${say(howMuch(step))} more${byHalves(step, ' on each half of the front', '')}${inAll(step, say, 2)}`,
     },
     'small-bust': {
       name: 'Small bust',
       about:
         'Takes width and length out of each front over the bust and makes the side dart shallower; neck, shoulder, armhole and side seam stay as they are. For a smaller bust than the pattern was drafted for.',
+      caution:
+        'Over a prosthesis, or without one, fit each half by itself, and follow the wearer and her clinician rather than a rule.',
       source:
         'Fitting manuals’ alteration for a small bust: that for a full one turned about, parts lapped where they would spread.',
-      sentence: ({ params }, say) =>
-        `small bust: ${say(Number(params['amount'] ?? 0))} less on each half of the front, ${say(Number(params['amount'] ?? 0), 2)} in all`,
+      sentence: (step, say) =>
+        `small bust: ${say(howMuch(step))} less${byHalves(step, ' on each half of the front', '')}${inAll(step, say, 2)}`,
     },
     'move-dart': {
       name: 'Move a dart',
@@ -32,14 +37,18 @@ export const bustWords: FamilyWords = {
         'Swings a dart, or part of it, into another edge of the same piece: from the side to the hem, the shoulder, the neck or the armhole. What it takes in stays the same.',
       source:
         'The pivot of pattern-cutting manuals: a dart is closed about the point it aims at and opens where the piece is cut.',
-      sentence: ({ params }) => `dart ${nameOf(params['dart'])} moved to ${nameOf(params['to'])}`,
+      sentence: (step, _say, name) => {
+        const { to, share } = step.params;
+        const part = typeof share === 'number' && share < 1 ? `${Math.round(share * 100)} % of the ` : 'the ';
+        return `${part}${dartOf(step, name)} moved to ${typeof to === 'string' ? `the ${name('edge', to)}` : 'another edge'}`;
+      },
     },
     'dart-to': {
       name: 'Dart let go into gathers, tucks or ease',
       about:
         'Leaves a dart unstitched: what it took in is gathered, laid in tucks or eased into the seam it opens in; at a hem it hangs as fullness.',
       source: 'Pattern-cutting manuals’ equivalents of a dart: gathers, tucks and ease that take up the same.',
-      sentence: ({ params }) => `dart ${nameOf(params['dart'])} let go into ${String(params['as'] ?? 'gathers')}`,
+      sentence: (step, _say, name) => `the ${dartOf(step, name)} let go into ${String(step.params['as'] ?? 'gathers')}`,
     },
     'shorten-dart': {
       name: 'Dart shorter or longer',
@@ -47,10 +56,8 @@ export const bustWords: FamilyWords = {
         'Draws the point of a dart back, or on; its mouth stays. For a dart that ends on the fullest point, or far short of it.',
       source:
         'Fitting manuals’ habit: a dart ends 2 to 4 cm short of the fullest point at the side, 1 to 2.5 cm at the waist.',
-      sentence: ({ params }, say) => {
-        const amount = Number(params['amount'] ?? 0);
-        return `dart ${nameOf(params['dart'])} ${amount < 0 ? 'longer' : 'shorter'} by ${say(Math.abs(amount))}`;
-      },
+      sentence: (step, say, name) =>
+        `the ${dartOf(step, name)} ${isLess(step) ? 'longer' : 'shorter'} by ${say(howMuch(step))}${byHalves(step, ' on each half', '')}`,
       more: 'Shorter',
       less: 'Longer',
     },
@@ -74,7 +81,7 @@ export const bustWords: FamilyWords = {
   problems: {
     'alter.no-dart': {
       message: 'This garment has no dart.',
-      remedy: 'Choose another alteration; a bust alteration can make one.',
+      remedy: 'Choose another alteration.',
     },
     'alter.dart-on-other-piece': {
       message: 'A dart of {piece} can only be moved to an edge of the same piece.',

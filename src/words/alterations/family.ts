@@ -9,6 +9,12 @@ export interface SpokenStep {
 /** Says an amount on each piece, or that many times it in all, as it is marked on paper. */
 export type SayAmount = (mm: number, times?: number) => string;
 
+/** What a step may name by its id. */
+export type NamedKind = 'piece' | 'edge' | 'dart' | 'notch' | 'seam' | 'landmark';
+
+/** Says a named thing as the trade does, in the middle of a sentence: `front bust dart`, `front hem`. */
+export type SayNamed = (of: NamedKind, id: string) => string;
+
 type Words = Readonly<Record<string, string>>;
 
 /** What a person reads of one alteration. */
@@ -21,7 +27,11 @@ export interface AlterationWords {
   /** Where the construction comes from: a standard, a paper, or the practice it is reckoned from. */
   readonly source?: string;
   /** The step as it is written on paper or read out. */
-  readonly sentence?: (step: SpokenStep, say: SayAmount) => string;
+  readonly sentence?: (step: SpokenStep, say: SayAmount, name: SayNamed) => string;
+  /** What its amount is on, where it is not put in twice or more: `on each sleeve`. */
+  readonly per?: string;
+  /** The same where it is done on one half of the body only, if that is said otherwise: `on the sleeve`. */
+  readonly perOne?: string;
   /** Names of its parameters and choices where they differ from the general ones. */
   readonly parameters?: Words;
   readonly choices?: Words;

@@ -9,7 +9,7 @@ import { sleeveWords } from './sleeve.ts';
 import { structureWords } from './structure.ts';
 import { widthWords } from './width.ts';
 
-export type { AlterationWords, FamilyWords, SayAmount, SpokenStep } from './family.ts';
+export type { AlterationWords, FamilyWords, NamedKind, SayAmount, SayNamed, SpokenStep } from './family.ts';
 
 /** The words of every family, in the order a fitter works. */
 export const familyWords: readonly FamilyWords[] = [

@@ -1,3 +1,4 @@
+import { byHalves } from './amounts.ts';
 import type { FamilyWords } from './family.ts';
 
 type Params = Readonly<Record<string, unknown>>;
@@ -15,6 +16,7 @@ export const legsWords: FamilyWords = {
         'The crotch wedge of fitting manuals; need is the body’s length through the legs and its ease, less the length of the seam, front and back apart.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch ${amount(params) < 0 ? 'shorter' : 'longer'} by ${say(Math.abs(amount(params)))} at the seam, nothing at the side`,
+      per: 'at the crotch seam',
       more: 'Longer',
       less: 'Shorter',
     },
@@ -23,8 +25,8 @@ export const legsWords: FamilyWords = {
       about:
         'Moves the crotch point of front or back out or in; the inside leg runs back to the knee and keeps its length. For thighs fuller or thinner on the inside, or a seat that is deeper or flatter from front to back.',
       source: 'Fitting manuals on the crotch point, for full or thin inner thighs and a deep or flat seat.',
-      sentence: ({ params }, say) =>
-        `${where(params)} crotch point ${amount(params) < 0 ? 'in' : 'out'} by ${say(Math.abs(amount(params)))} on each leg`,
+      sentence: (step, say) =>
+        `${where(step.params)} crotch point ${amount(step.params) < 0 ? 'in' : 'out'} by ${say(Math.abs(amount(step.params)))} ${byHalves(step, 'on each leg', 'on the leg')}`,
       more: 'Out',
       less: 'In',
     },
@@ -35,6 +37,8 @@ export const legsWords: FamilyWords = {
       source: 'Fitting manuals on scooping the crotch for a full or low seat.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch curve ${amount(params) < 0 ? 'flatter' : 'deeper'} by ${say(Math.abs(amount(params)))}`,
+      per: 'on each leg',
+      perOne: 'on the leg',
       more: 'Deeper',
       less: 'Flatter',
     },
@@ -44,8 +48,10 @@ export const legsWords: FamilyWords = {
         'Widens or narrows front and back of each leg alike at the knee or the hem, half in the side seam and half in the inside leg, so that grain and crease stay in the middle.',
       caution: 'Wide hems trail and catch on steps and pedals; a narrow one has to pass the heel.',
       source: 'Pattern-cutting manuals on the widths of trouser legs.',
-      sentence: ({ params }, say) =>
-        `legs ${amount(params) < 0 ? 'narrower' : 'wider'} at the ${where(params)} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} round each leg`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'legs', 'leg')} ${amount(step.params) < 0 ? 'narrower' : 'wider'} at the ${where(step.params)} by ${say(Math.abs(amount(step.params)))} on each piece, ${say(Math.abs(amount(step.params)), 2)} ${byHalves(step, 'round each leg', 'round it')}`,
+      more: 'Wider',
+      less: 'Narrower',
     },
   },
   choices: { front: 'On the front', back: 'On the back', knee: 'At the knee', hem: 'At the hem' },

@@ -12,10 +12,12 @@ export const lengthWords: FamilyWords = {
   alterations: {
     'lengthen-shorten': {
       name: 'Lengthen or shorten',
+      per: 'on every piece that carries the level',
       more: 'Lengthen',
       less: 'Shorten',
       about:
         'Makes every piece that carries the level longer or shorter there, along the grain. For a body longer or shorter than the one the pattern was drafted for.',
+      caution: 'A hem that trails catches on stairs, and like a long sleeve in flames and machines.',
       source: 'The lengthening lines of bought patterns, and what pattern-cutting manuals say of altering a length.',
       sentence: ({ params }, say) => {
         const amount = Number(params['amount'] ?? 0);

@@ -1,6 +1,12 @@
-import type { FamilyWords } from './family.ts';
+import type { FamilyWords, SayNamed } from './family.ts';
+
+const seamOf = (params: Readonly<Record<string, unknown>>, name: SayNamed): string =>
+  typeof params['seam'] === 'string' ? `“${name('seam', params['seam'])}”` : '';
 
 const amount = (params: Readonly<Record<string, unknown>>): number => Number(params['amount'] ?? 0);
+
+/** A name such as `front/armhole-front` as words. */
+const nameOf = (value: unknown): string => String(value ?? '').replaceAll(/[-/]/g, ' ');
 
 const sewnAs: Readonly<Record<string, string>> = {
   plain: 'sewn plain',
@@ -18,10 +24,10 @@ export const seamsWords: FamilyWords = {
       caution: 'The line that crosses the end changes its length a little: walk that seam too.',
       source: 'How joined pattern pieces are walked and trued on paper.',
       parameters: { amount: 'By how much; nothing: until it meets' },
-      sentence: ({ params }, say) => {
+      sentence: ({ params }, say, name) => {
         const by = amount(params);
         const end = params['end'] === 'start' ? 'where the walk starts' : 'where the walk ends';
-        const seam = String(params['seam'] ?? '');
+        const seam = nameOf(params['seam']);
         if (by === 0) return `true the seam ${seam} ${end} until it meets`;
         return `true the seam ${seam} ${end}, ${say(Math.abs(by))} ${by < 0 ? 'shorter' : 'longer'}`;
       },
@@ -37,7 +43,7 @@ export const seamsWords: FamilyWords = {
         'The trade’s habit: up to 4 % eases into a woven seam without puckers and up to 3 % stretches without ripples; gathers take from a fifth more to three times the length.',
       parameters: { amount: 'Most that is taken in' },
       sentence: ({ params }, say) =>
-        `the seam ${String(params['seam'] ?? '')} ${sewnAs[String(params['how'] ?? 'eased')] ?? ''}${
+        `the seam ${nameOf(params['seam'])} ${sewnAs[String(params['how'] ?? 'eased')] ?? ''}${
           params['how'] === 'plain' ? '' : `, up to ${say(amount(params))}`
         }`,
     },
@@ -48,7 +54,7 @@ export const seamsWords: FamilyWords = {
       source: 'How notches are marked at the table: the seam is walked, and the mark made where its mate lies.',
       parameters: { amount: 'Along the edge' },
       sentence: ({ params }, say) =>
-        `notch ${String(params['notch'] ?? '')} moved ${say(Math.abs(amount(params)))} ${
+        `notch ${nameOf(params['notch'])} moved ${say(Math.abs(amount(params)))} ${
           amount(params) < 0 ? 'back' : 'on'
         } along its edge${params['with'] === 'alone' ? '' : ', its mate with it'}`,
       more: 'Further on',

@@ -1,12 +1,15 @@
-import type { FamilyWords } from './family.ts';
+import type { FamilyWords, SayAmount } from './family.ts';
 
 type Params = Readonly<Record<string, unknown>>;
 
 const amountOf = (params: Params): number => Number(params['amount'] ?? 0);
 
 /** How much, said without its sign, and the word for its direction. */
-const told = (params: Params, say: (mm: number) => string, more: string, less: string): string =>
+const told = (params: Params, say: SayAmount, more: string, less: string): string =>
   `${say(Math.abs(amountOf(params)))} ${amountOf(params) < 0 ? less : more}`;
+
+/** The same from both halves. */
+const inAll = (params: Params, say: SayAmount): string => say(Math.abs(amountOf(params)), 2);
 
 const where = (params: Params): string => (params['where'] === 'back' ? 'back' : 'front');
 
@@ -20,7 +23,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Each shoulder wider by' },
       more: 'Widen',
       less: 'Narrow',
-      sentence: ({ params }, say) => `shoulders: each ${told(params, say, 'wider', 'narrower')}`,
+      sentence: ({ params }, say) =>
+        `shoulders: each ${told(params, say, 'wider', 'narrower')}, ${inAll(params, say)} in all`,
     },
     'shoulder-slope': {
       name: 'Shoulders squarer or more sloping',
@@ -31,7 +35,7 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Squarer by' },
       more: 'Raise',
       less: 'Lower',
-      sentence: ({ params }, say) => `shoulders: ${told(params, say, 'squarer', 'more sloping')} at the shoulder point`,
+      sentence: ({ params }, say) => `shoulders: each ${told(params, say, 'squarer', 'more sloping')} at its outer end`,
     },
     'forward-shoulder': {
       name: 'Shoulder seams forward or back',
@@ -42,7 +46,7 @@ export const shoulderNeckWords: FamilyWords = {
       more: 'Forward',
       less: 'Back',
       sentence: ({ params }, say) =>
-        `shoulder seams: ${told(params, say, 'forward', 'back')} at the shoulder point, and the notch of the cap with them`,
+        `shoulder seams: each ${told(params, say, 'forward', 'back')} at its outer end, and the notch of the cap with it`,
     },
     'neck-gape': {
       name: 'Gaping neckline',
@@ -52,7 +56,7 @@ export const shoulderNeckWords: FamilyWords = {
       source: 'Fitting manuals’ wedge for a gaping neckline, turned into a dart where there is one.',
       parameters: { amount: 'Shorter on each half by', where: 'Front or back' },
       sentence: ({ params }, say) =>
-        `gaping neckline: ${say(amountOf(params))} folded out on each half of the ${where(params)}`,
+        `gaping neckline: ${say(amountOf(params))} folded out on each half of the ${where(params)}, ${inAll(params, say)} in all`,
     },
     'armhole-gape': {
       name: 'Gaping armhole',
@@ -61,7 +65,7 @@ export const shoulderNeckWords: FamilyWords = {
       caution: 'An armhole often gapes because the bust needs more room: look at that first.',
       source: 'Fitting manuals’ wedge for a gaping armhole, turned into the bust dart or the princess seam.',
       parameters: { amount: 'Shorter on each half by' },
-      sentence: ({ params }, say) => `gaping armhole: ${say(amountOf(params))} folded out on each front`,
+      sentence: ({ params }, say) => `gaping armhole: ${say(amountOf(params))} folded out of each, on the front`,
     },
     'armhole-depth': {
       name: 'Armhole deeper or higher',
@@ -97,7 +101,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Wider at each shoulder by' },
       more: 'Widen',
       less: 'Narrow',
-      sentence: ({ params }, say) => `neckline: ${told(params, (mm) => say(mm), 'wider', 'narrower')} at each shoulder`,
+      sentence: ({ params }, say) =>
+        `neckline: ${told(params, say, 'wider', 'narrower')} at each shoulder, ${inAll(params, say)} in all`,
     },
   },
   choices: { front: 'At the front', back: 'At the back' },

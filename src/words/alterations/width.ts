@@ -1,3 +1,4 @@
+import { byHalves, inAll } from './amounts.ts';
 import type { FamilyWords } from './family.ts';
 
 const amount = (params: Readonly<Record<string, unknown>>): number => Number(params['amount'] ?? 0);
@@ -18,8 +19,8 @@ export const widthWords: FamilyWords = {
         'Moves the side seams out or in at waist, hip or hem, front and back alike, and runs them to nothing at the levels above and below. For a waist or hip of another size than the rest.',
       caution: 'From the hip on everything that hangs below moves along.',
       source: 'What every manual of fitting says of letting out and taking in at the side seams.',
-      sentence: ({ params }, say) =>
-        `side seams ${amount(params) < 0 ? 'taken in' : 'let out'} ${places[String(params['where'])] ?? ''} by ${say(Math.abs(amount(params)))} on each edge, ${say(Math.abs(amount(params)), 4)} in all`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'side seams', 'side seam')} ${amount(step.params) < 0 ? 'taken in' : 'let out'} ${places[String(step.params['where'])] ?? ''} by ${say(Math.abs(amount(step.params)))} on each edge${inAll(step, say, 4)}`,
       more: 'Let out',
       less: 'Take in',
     },
@@ -28,8 +29,12 @@ export const widthWords: FamilyWords = {
       about:
         'Makes a dart at the waist take in more or less, half on each side; its point stays. For a waist smaller or larger than the pattern’s for the same hips.',
       source: 'Fitting manuals on taking in and letting out at the waist darts.',
-      sentence: ({ params }, say) =>
-        `dart ${amount(params) < 0 ? 'shallower' : 'deeper'} by ${say(Math.abs(amount(params)))} on each piece, ${say(Math.abs(amount(params)), 2)} in all`,
+      sentence: (step, say, name) => {
+        const dart = step.params['dart'];
+        const said = typeof dart === 'string' ? `the ${name('dart', dart)}` : 'dart';
+        const way = amount(step.params) < 0 ? 'shallower' : 'deeper';
+        return `${said} ${way} by ${say(Math.abs(amount(step.params)))}${byHalves(step, ' on each half', '')}${inAll(step, say, 2)}`;
+      },
       more: 'Deeper',
       less: 'Shallower',
     },
@@ -40,6 +45,7 @@ export const widthWords: FamilyWords = {
       source: 'Fitting manuals on the hem that rides up at the front of a skirt or trousers.',
       sentence: ({ params }, say) =>
         `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre front, to nothing at the side`,
+      per: 'at the centre front',
       more: 'Raise',
       less: 'Lower',
     },
@@ -50,6 +56,7 @@ export const widthWords: FamilyWords = {
       source: 'Fitting manuals on the hem that rides up, or drops, at the back of a skirt or trousers.',
       sentence: ({ params }, say) =>
         `waist ${amount(params) < 0 ? 'lowered' : 'raised'} by ${say(Math.abs(amount(params)))} at the centre back, to nothing at the side`,
+      per: 'at the centre back',
       more: 'Raise',
       less: 'Lower',
     },
@@ -57,10 +64,11 @@ export const widthWords: FamilyWords = {
       name: 'Flare added or taken out',
       about:
         'Spreads front and back from nothing at the waist to the amount at the hem, or folds it out. Front and back alike, so that the side seams hang at the same angle to the grain.',
-      caution: 'Long wide hems trail: keep them clear of flames, stairs and machines.',
+      caution:
+        'Long wide hems trail: keep them clear of flames, stairs and machines. For a child’s nightwear check the law and guidance where you live.',
       source: 'Slash and spread, as pattern-cutting manuals have it for flared skirts.',
-      sentence: ({ params }, say) =>
-        `flare ${amount(params) < 0 ? 'taken out' : 'added'}: ${say(Math.abs(amount(params)))} at the hem of each half of front and back, ${say(Math.abs(amount(params)), 4)} in all`,
+      sentence: (step, say) =>
+        `flare ${amount(step.params) < 0 ? 'taken out' : 'added'}: ${say(Math.abs(amount(step.params)))} at the hem of ${byHalves(step, 'each half of front and back', 'front and back')}${inAll(step, say, 4)}`,
     },
   },
   choices: { waist: 'At the waist', hip: 'At the hip', hem: 'At the hem' },
