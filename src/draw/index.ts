@@ -36,6 +36,7 @@ export { type PieceChange, pieceChanges } from './piece-changes.ts';
 export { roomForWords } from './room-for-words.ts';
 export { sayCut, sayId } from './say.ts';
 export { sayEdge, sayEdgeOf, saySeam } from './say-edge.ts';
+export { sayNamed, sayOutcomes, sayStepOn } from './say-named.ts';
 export { sayNotion } from './say-notion.ts';
 export { drawSeamRoll, type SeamRollOptions } from './seam-roll.ts';
 export { drawSeamWalk, type SeamWalkOptions } from './seam-walk.ts';

@@ -22,11 +22,21 @@ const edgeName = (id: string): EdgeName => {
   return { edge: names[noun] ?? sayId(noun).toLowerCase(), part };
 };
 
+const isHalf = (part: string | null): boolean =>
+  part === drawWords.edgeParts.right || part === drawWords.edgeParts.left;
+
+/** The same on its piece: where the left half has an edge of its own, the other is the right one’s. */
+const edgeNameOn = (piece: Piece, id: string): EdgeName => {
+  const name = edgeName(id);
+  const halved = name.part === null && piece.edges.some((edge) => edge.id === `${id}-left`);
+  return halved ? { ...name, part: drawWords.edgeParts.right } : name;
+};
+
 /** Words alone, so the unit does not matter. */
 const filled = (template: string, values: Readonly<Record<string, string>>): string => fill(template, values, 'cm');
 
 const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const withPart = ({ edge, part }: EdgeName): string =>
   part === null ? edge : filled(drawWords.edgePart, { edge, part });
@@ -34,16 +44,38 @@ const withPart = ({ edge, part }: EdgeName): string =>
 /** An edge among those of its piece: `Armhole`, `Cap, front`, `Centre back`. */
 export const sayEdge = (id: string): string => upperFirst(withPart(edgeName(id)));
 
+/** A piece that is cut for one half of the body alone says so at the end of its name: `Back, right` is the right back. */
+const ofOneHalf = (name: string): { readonly name: string; readonly half: string | null } => {
+  for (const half of [drawWords.edgeParts.right, drawWords.edgeParts.left]) {
+    const end = `, ${half}`;
+    if (name.endsWith(end)) return { name: name.slice(0, -end.length), half };
+  }
+  return { name, half: null };
+};
+
+/** A piece in the middle of a sentence: `right back`, `front neck facing`. */
+const sayPiece = ({ name }: Piece): string => {
+  const plain = ofOneHalf(name);
+  const said = lowerFirst(plain.name);
+  return plain.half === null ? said : `${plain.half} ${said}`;
+};
+
 /** Words of one piece's name: in front of its edge if it is one word, else before a comma. */
 const inPiece = (piece: Piece, edge: string): string => {
+  const { name, half } = ofOneHalf(piece.name);
   // “Centre back” says that it is of the back.
-  if (edge.split(' ').includes(piece.name.toLowerCase())) return upperFirst(edge);
-  return filled(piece.name.includes(' ') ? drawWords.edgeOfNamed : drawWords.edgeOfPlain, { piece: piece.name, edge });
+  const said = edge.split(' ').includes(name.toLowerCase())
+    ? edge
+    : filled(name.includes(' ') ? drawWords.edgeOfNamed : drawWords.edgeOfPlain, { piece: lowerFirst(name), edge });
+  return upperFirst(half === null ? said : `${half} ${said}`);
 };
+
+/** Anything a piece carries, told with the piece: `Front bust dart`. */
+export const sayOnPiece = inPiece;
 
 /** An edge among those of a garment: `Front armhole`, `Sleeve cap, front`, `Front neck facing, shoulder`. */
 export const sayEdgeOf = (piece: Piece, id: string): string => {
-  const { edge, part } = edgeName(id);
+  const { edge, part } = edgeNameOn(piece, id);
   return withPart({ edge: inPiece(piece, edge), part });
 };
 
@@ -53,10 +85,14 @@ export const sayEdgeOf = (piece: Piece, id: string): string => {
  */
 export const saySeam = (garment: Garment, { a, b, how }: Seam): string => {
   const [pieceA, pieceB] = [pieceOf(garment, a.piece), pieceOf(garment, b.piece)];
-  const [nameA, nameB] = [edgeName(a.edge), edgeName(b.edge)];
+  const [nameA, nameB] = [edgeNameOn(pieceA, a.edge), edgeNameOn(pieceB, b.edge)];
   if (pieceA.id === pieceB.id) return withinPiece(pieceA, a.edge, nameA, nameB, a.edge === b.edge);
   if (nameA.edge === nameB.edge && (pieceA.name.includes(' ') || pieceB.name.includes(' '))) {
-    return filled(drawWords.seamAt, { a: pieceA.name, b: lowerFirst(pieceB.name), edge: nameA.edge });
+    return filled(drawWords.seamAt, {
+      a: upperFirst(sayPiece(pieceA)),
+      b: sayPiece(pieceB),
+      edge: isHalf(nameA.part) ? withPart(nameA) : nameA.edge,
+    });
   }
   const template = how === 'eased' && nameA.edge !== nameB.edge ? drawWords.seamInto : drawWords.seamTo;
   return filled(template, { a: sayEdgeOf(pieceA, a.edge), b: lowerFirst(sayEdgeOf(pieceB, b.edge)) });

@@ -1,8 +1,8 @@
 import type { Altered } from '../alter/index.ts';
-import { cutPlaces, pieceDiffers, sayId, saySeam } from '../draw/index.ts';
+import { cutPlaces, pieceDiffers, sayId, sayOutcomes, saySeam } from '../draw/index.ts';
 import { finishedGirths, type Garment, type Piece, type SeamWalk, walkAll } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
-import { alterWords, fill, formatsWords, sayStep, sentence } from '../words/index.ts';
+import { alterWords, fill, formatsWords, sentence } from '../words/index.ts';
 import type { FlowItem } from './text-flow.ts';
 
 const words = formatsWords.summary;
@@ -45,15 +45,16 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
   const heading = (text: string): FlowItem => ({ kind: 'heading', text });
   const cautions = cautionsOf(subject);
   const walks = walksOf(subject);
+  const steps = sayOutcomes(subject.before, altered.outcomes, unit);
   const hinged = new Set(cutPlaces(subject.before, altered).flatMap(({ step, hinge }) => (hinge ? [step] : [])));
   return [
     heading(words.steps),
-    ...altered.outcomes.map(({ step, applied }, index): FlowItem => {
+    ...altered.outcomes.map(({ applied }, index): FlowItem => {
       const pieces = namesOf(
         applied.garment,
         applied.pieces.filter(({ puts }) => puts.length > 0),
       );
-      const text = upperFirst(sayStep(step, unit));
+      const text = upperFirst(steps[index] ?? '');
       return {
         kind: 'text',
         lead: `${index + 1}`,

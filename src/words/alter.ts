@@ -1,7 +1,7 @@
 import { alterationWords, familyWords, wordsOfAll } from './alterations/index.ts';
 import type { ProblemCatalogue } from './catalogue.ts';
 
-export type { AlterationWords } from './alterations/index.ts';
+export type { AlterationWords, NamedKind, SayNamed } from './alterations/index.ts';
 
 /** What the alterations have to say when they cannot be done, and what they warn of. */
 const generalProblems: ProblemCatalogue = {
@@ -182,8 +182,8 @@ const generalProblems: ProblemCatalogue = {
     remedy: 'Choose another place to cut.',
   },
   'alter.split-dart': {
-    message: 'The bust dart of {piece} is now {intake} wide at the side, which makes a sharp point.',
-    remedy: 'Split it into two darts a few centimetres apart, or swing part of it elsewhere.',
+    message: '{piece}: a dart is now {intake} wide at its mouth, which makes a sharp point.',
+    remedy: 'Move part of it to another edge, or let it go into gathers or tucks.',
   },
 };
 

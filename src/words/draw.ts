@@ -119,4 +119,6 @@ export const drawWords = {
   seamMirrored: '{a}, to its mirror image',
   seamParts: '{edge}, {a} to {b}',
   mirrorImage: 'Its mirror image',
+  dart: 'dart',
+  notchOn: 'Notch {name} on the {edge}',
 } as const;

@@ -92,7 +92,7 @@ export const fitWords = {
     'fit.bust-dart-unseen':
       'Whether the front has a side dart to open or close is seen on the tissue; the card supposes one, and says what to do without.',
     'fit.bust-dart-wide':
-      'The bust dart becomes {intake} wide by that; over {widest} it should be split in two, which is drawn by hand on the paper.',
+      'The bust dart becomes {intake} wide by that; over {widest} part of it should be moved to another edge (Move a dart).',
     'fit.bust-beyond':
       'More than {most} on one front is past what a side dart shapes; {left} in all is left over. Share it with a second dart, or see the other way.',
     'fit.bust-small-beyond':
@@ -133,17 +133,17 @@ export const fitWords = {
     'fit.level-too-tight': 'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}.',
     'fit.level-snug': 'Snug. {level}: {ease} of ease is {under} what is usual, {low} and more.',
     'fit.arm-too-tight':
-      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet: cut the sleeve and the armholes in size {size}, or widen the sleeve on the paper.',
+      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. Widen each sleeve (Full upper arm), or cut the sleeves and the armholes in size {size}.',
     'fit.arm-too-tight-in-all':
-      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. The program cannot widen a sleeve yet, and no larger size has enough: widen the sleeve on the paper.',
+      'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. No larger size has enough: widen each sleeve (Full upper arm).',
     'fit.arm-full':
       'Too tight. {level}: {ease} of ease is {under} the least comfortable, {least}. Widen each sleeve by {amount}, as its card shows; where that is more than its cap bears, cut sleeves and armholes in a larger size.',
     'fit.mended-by-bust':
       '{level}: the size by itself is too tight, with {ease} of ease where {least} is the least; the full bust widens it as well, to {after}.',
     'fit.blend-out':
-      '{level}: run out to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
+      '{level}: run out to size {size}. Let the side seams out there (Side seams let out or taken in) until the ease below is as she likes it.',
     'fit.blend-in':
-      '{level}: run in to size {size}. The program does not carry this out yet: print both sizes and draw it by hand from the one into the other.',
+      '{level}: run in to size {size}. Take the side seams in there (Side seams let out or taken in) until the ease below is as she likes it.',
     'fit.blend-out-by-card':
       '{level}: run out to size {size} on the tissue, as its card shows; front and back alike, so that the side seams still meet.',
     'fit.blend-in-by-card':

@@ -11,7 +11,7 @@ import { AlterationPicker } from './AlterationPicker.tsx';
 import { AlteredEase, TooTight } from './AlteredEase.tsx';
 import { alterationName } from './alteration-words.ts';
 import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
-import { garmentBefore, gripOf } from './grip.ts';
+import { garmentBefore, garmentNext, gripOf } from './grip.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
@@ -108,7 +108,7 @@ export const AlterationsPassage = () => {
     awaited.current = count;
     setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
     const way = fit.ok ? fit.value.ways.find((one) => one.startingSize === size.id) : undefined;
-    const begun = begunIn(alteration, altered.garment);
+    const begun = begunIn(alteration, garmentNext(size.garment, altered));
     change(
       (before) => addStep(before, alteration, suggestionFor(before, way, alteration) ?? begun),
       `add step ${count + 1}`,
@@ -151,7 +151,7 @@ export const AlterationsPassage = () => {
       <p className="unseen" role="status">
         {added}
       </p>
-      <AlterationPicker garment={rested.garment} onPick={add} />
+      <AlterationPicker garment={garmentNext(size.garment, rested)} onPick={add} />
       <WhatFollows />
       <AlteredEase />
       <TooTight />

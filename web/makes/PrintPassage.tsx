@@ -1,9 +1,9 @@
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import { cutPlaces } from '../../src/draw/index.ts';
+import { cutPlaces, sayOutcomes } from '../../src/draw/index.ts';
 import type { PageMap, PrintedPattern, SheetRequest, SummaryRequest } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import type { Problem } from '../../src/units/index.ts';
-import { problemWords, sayStep, webWords } from '../../src/words/index.ts';
+import { problemWords, webWords } from '../../src/words/index.ts';
 import { locale, type Say, useSay } from '../app/settings.tsx';
 import type { Printing } from '../jobs/print.ts';
 import { Choice } from '../parts/Choice.tsx';
@@ -44,14 +44,15 @@ const useRequest = (what: What): SheetRequest => {
   const say = useSay();
   const { name, paper } = make;
   return useMemo(() => {
+    const said = sayOutcomes(size.garment, altered.outcomes, say.unit);
     const request: SheetRequest = {
       garment: altered.garment,
       ...(altered.outcomes.length > 0 && what !== 'sheets' ? { original: altered.before } : {}),
       title: pattern.name,
       size: size.id,
       make: name,
-      alterations: altered.outcomes.map(({ step, applied }) => ({
-        text: sayStep(step, say.unit),
+      alterations: altered.outcomes.map(({ applied }, place) => ({
+        text: said[place] ?? '',
         pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
       })),
       paper,

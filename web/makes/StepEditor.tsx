@@ -7,6 +7,7 @@ import type {
   ShareParameter,
   StepOutcome,
 } from '../../src/alter/index.ts';
+import { sayNamed } from '../../src/draw/index.ts';
 import type { AlterationStep, Garment } from '../../src/pattern/index.ts';
 import { bad, good, lengthAsShown } from '../../src/units/index.ts';
 import { webWords } from '../../src/words/index.ts';
@@ -24,11 +25,10 @@ import {
   partWords,
   sayAmount,
   sayFolded,
-  sayNamed,
   sayOutcome,
   sayRefusal,
   sayWarnings,
-  timesInAll,
+  timesPutIn,
   waysOf,
 } from './alteration-words.ts';
 import { useMake } from './make-context.ts';
@@ -54,9 +54,9 @@ const Amount = ({ step, name, parameter, title }: AmountProps) => {
   const { stop, least, most } = sliderRange(parameter, say.unit);
   // What is counted in all is the alteration's one amount; several amounts beside each other stand for themselves.
   const main = alterationOf(step)?.amount === name;
-  const factor = main ? timesInAll(step.alteration) : 1;
+  const factor = main ? timesPutIn(step) : 1;
   const ways = waysOf(step.alteration);
-  const part = partWords(step.alteration);
+  const part = partWords(step);
   /** Which way an amount of nothing would go is hers to say before there is one. */
   const [inwards, setInwards] = useState(amount < 0);
   const eitherWay = parameter.min < 0 && parameter.max > 0;

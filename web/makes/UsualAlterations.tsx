@@ -1,16 +1,19 @@
 import { useMemo, useState } from 'react';
 import type { UsualAlteration, Wearer } from '../../src/body/index.ts';
+import { sayStepOn } from '../../src/draw/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useDesk } from '../app/desk-context.ts';
 import { today } from '../app/documents.ts';
 import { useSay } from '../app/settings.tsx';
-import { alterationName, amountBoth, timesInAll } from './alteration-words.ts';
+import { alterationName } from './alteration-words.ts';
 import { useMake } from './make-context.ts';
 import { addStep, alterationOf } from './steps.ts';
 import { forgetUsual, keepUsual, usualHere } from './usual.ts';
 
 const words = webWords.make.alterations;
+
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What was kept for the wearer from other makes and can be done to this garment, with the reason. */
 export const UsualAlterations = () => {
@@ -37,16 +40,11 @@ export const UsualAlterations = () => {
       <ul>
         {offered.map((one) => {
           const name = alterationName(one.alteration);
-          const amount = Number(one.params['amount'] ?? 0);
           return (
             <li key={one.id}>
               <p>
                 {say.words(words.usualLine, {
-                  alteration: name,
-                  amount: amountBoth(
-                    { alteration: one.alteration, perPiece: amount, total: amount * timesInAll(one.alteration) },
-                    say,
-                  ),
+                  step: upperFirst(sayStepOn([size.garment], { ...one, on: true }, say.unit)),
                   reason: one.reason,
                   make: one.madeAs,
                   date: say.date(one.date),

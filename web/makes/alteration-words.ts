@@ -2,7 +2,6 @@ import {
   alterationCatalogue,
   type Change,
   type Held,
-  type NamedParameter,
   type Parameter,
   type Refusal,
   type StepOutcome,
@@ -10,7 +9,7 @@ import {
 import { sayEdge, sayEdgeOf, saySeam } from '../../src/draw/index.ts';
 import type { AlterationStep, Garment } from '../../src/pattern/index.ts';
 import { lengthAsShown, type Problem } from '../../src/units/index.ts';
-import { type AlterationWords, alterWords, fill, webWords } from '../../src/words/index.ts';
+import { type AlterationWords, alterWords, webWords } from '../../src/words/index.ts';
 import type { Say } from '../app/settings.tsx';
 import { levelName } from '../parts/level-name.ts';
 
@@ -48,23 +47,43 @@ export const waysOf = (alteration: string): { readonly more: string; readonly le
 export const timesInAll = (alteration: string): 1 | 2 | 4 =>
   alterationCatalogue.find(({ id }) => id === alteration)?.inAll ?? 1;
 
-/** What one of several equal amounts is on: a front's half, a half or a quarter of the garment. */
-export const partWords = (alteration: string) => {
-  const times = timesInAll(alteration);
-  if (times === 4) return { field: words.eachQuarter, both: words.amountQuarter };
-  const bust = alterationCatalogue.find(({ id }) => id === alteration)?.family === 'bust';
+type Done = Pick<AlterationStep, 'alteration' | 'params'>;
+
+/** The half of the body a step is done on alone; null where it is done on both. */
+const oneHalf = ({ params }: Done): 'right' | 'left' | null =>
+  params['side'] === 'right' || params['side'] === 'left' ? params['side'] : null;
+
+/** How many times the amount of a step is put in: on one half of the body half as often. */
+export const timesPutIn = (step: Done): 1 | 2 | 4 => {
+  const times = timesInAll(step.alteration);
+  return oneHalf(step) === null || times === 1 ? times : times === 4 ? 2 : 1;
+};
+
+/** What one of several equal amounts is on: a half or a quarter of the garment, or of the half it is done on. */
+export const partWords = (step: Done) => {
+  const half = oneHalf(step);
+  const field = half === 'right' ? words.rightHalf : half === 'left' ? words.leftHalf : null;
+  if (timesInAll(step.alteration) === 4) {
+    return { field: words.eachQuarter, both: half === null ? words.amountQuarter : words.amountEachEdge };
+  }
+  const bust = alterationCatalogue.find(({ id }) => id === step.alteration)?.family === 'bust';
+  if (field !== null) return { field, both: half === 'right' ? words.amountRight : words.amountLeft };
   return bust ? { field: words.eachFront, both: words.amountBoth } : { field: words.eachHalf, both: words.amountHalf };
 };
 
-/** `3.0 cm in all, 1.5 cm on each front`. */
-export const amountBoth = (
-  one: { readonly alteration: string; readonly total: number; readonly perPiece: number },
-  say: Say,
-): string =>
-  say.words(timesInAll(one.alteration) === 1 ? words.amountEach : partWords(one.alteration).both, {
-    each: say.length(Math.abs(one.perPiece), { purpose: 'amount' }),
-    all: say.length(Math.abs(one.total), { purpose: 'amount' }),
-  });
+/** An amount with what it is on: `1.5 cm on each half, 3.0 cm in all`, `2.0 cm on each sleeve`, `1.2 cm on the right half only`. */
+const amountOn = (step: Done, mm: number, say: Say): string => {
+  const length = (one: number) => say.length(one, { purpose: 'amount' });
+  // What is in all is as often the amount she marks as there are pieces, never a finer sum than that.
+  const marked = lengthAsShown(Math.abs(mm), say.unit, { purpose: 'amount' });
+  const values = { each: length(Math.abs(mm)), all: length(marked * timesPutIn(step)) };
+  const { per, perOne } = spoken[step.alteration] ?? {};
+  if (per === undefined) {
+    const plain = timesInAll(step.alteration) === 1;
+    return say.words(plain ? words.amountOnly : partWords(step).both, values);
+  }
+  return say.words(words.amountPer, { ...values, per: oneHalf(step) === null ? per : (perOne ?? per) });
+};
 
 /** An amount of a step in words: which way it goes where it may go either, on each part and in all. */
 export const sayAmount = (step: AlterationStep, name: string, say: Say): string => {
@@ -72,14 +91,10 @@ export const sayAmount = (step: AlterationStep, name: string, say: Say): string 
   const parameter = alteration?.params[name];
   const given = step.params[name];
   const amount = typeof given === 'number' ? given : 0;
-  const main = alteration?.amount === name;
-  const times = main ? timesInAll(step.alteration) : 1;
-  const marked = lengthAsShown(Math.abs(amount), say.unit, { purpose: 'amount' });
-  const length = (mm: number) => say.length(mm, { purpose: 'amount' });
-  const said = say.words(times === 1 ? words.amountOnly : partWords(step.alteration).both, {
-    each: length(Math.abs(amount)),
-    all: length(marked * times),
-  });
+  const said =
+    alteration?.amount === name
+      ? amountOn(step, amount, say)
+      : say.words(words.amountOnly, { each: say.length(Math.abs(amount), { purpose: 'amount' }) });
   if (parameter?.unit !== 'mm' || parameter.min >= 0 || parameter.max <= 0) return said;
   if (amount === 0) return words.amountNone;
   const ways = waysOf(step.alteration);
@@ -103,27 +118,6 @@ export const sayFolded = (step: AlterationStep, name: string, parameter: Paramet
   const share = typeof given === 'number' ? given : (parameter.usual[0] + parameter.usual[1]) / 2;
   return `${lowerFirst(parameterName(name, step.alteration))} ${say.words(words.shareSaid, { percent: Math.round(share * 100) })}`;
 };
-
-/** One of what a named parameter may name, as the trade names it; `piece/id` where it lies on a piece. */
-export const sayNamed = (garment: Garment, of: NamedParameter['of'], id: string): string => {
-  if (of === 'seam') {
-    const seam = garment.seams.find((one) => one.id === id);
-    return seam ? saySeam(garment, seam) : levelName(id);
-  }
-  const cut = id.indexOf('/');
-  const piece = garment.pieces.find((one) => one.id === (cut < 0 ? id : id.slice(0, cut)));
-  if (!piece) return levelName(id);
-  if (cut < 0) return piece.name;
-  const own = id.slice(cut + 1);
-  if (of === 'edge') return sayEdgeOf(piece, own);
-  const notch = of === 'notch' ? piece.notches.find((one) => one.id === own) : undefined;
-  const what = notch
-    ? inWords(words.notchOn, { edge: lowerFirst(sayEdge(notch.edge)), name: levelName(own) })
-    : levelName(own);
-  return `${piece.name}: ${lowerFirst(what)}`;
-};
-
-const inWords = (template: string, values: Readonly<Record<string, string>>): string => fill(template, values, 'cm');
 
 /** Where on the garment something holds or changes, as the trade names it. */
 const where = (

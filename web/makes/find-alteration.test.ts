@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { alterationCatalogue } from '../../src/alter/index.ts';
 import { housePattern } from '../../src/drafting/index.ts';
+import { sayNamed } from '../../src/draw/index.ts';
 import { newMake } from '../app/documents.ts';
-import { sayNamed, waysOf } from './alteration-words.ts';
+import { waysOf } from './alteration-words.ts';
 import { findAlterations } from './find-alteration.ts';
 import { addStep, copyStep, putBack, removeStep } from './steps.ts';
 
@@ -33,7 +34,7 @@ describe('words of a step', () => {
     const blouse = garmentOf('blouse');
     expect(sayNamed(blouse, 'piece', 'front')).toBe('Front');
     expect(sayNamed(blouse, 'edge', 'front/armhole')).toBe('Front armhole');
-    expect(sayNamed(blouse, 'edge', 'gone/armhole')).toBe('Gone/armhole');
+    expect(sayNamed(blouse, 'edge', 'gone/armhole')).toBe('Armhole');
   });
   it('say the two ways of an amount in its own words, or in general ones', () => {
     expect(waysOf('lengthen-shorten')).toEqual({ more: 'Lengthen', less: 'Shorten' });

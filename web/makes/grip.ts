@@ -31,6 +31,10 @@ interface GripAsked {
   readonly onMove: (amount: number) => void;
 }
 
+/** The garment a step added to the list would be done to: where right and left differ, one half of it, alike on both sides. */
+export const garmentNext = (bought: Garment, altered: Altered): Garment =>
+  altered.outcomes.at(-1)?.applied.garment ?? bought;
+
 /** The point of a step that can be dragged, where it lies on the table; null where it has none. */
 export const gripOf = ({ step, before, placeOf, say, onMove }: GripAsked): Grip | null => {
   const alteration = alterationOf(step);

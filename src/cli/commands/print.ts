@@ -1,5 +1,5 @@
 import { type Altered, applyAlterations } from '../../alter/index.ts';
-import { cutPlaces } from '../../draw/index.ts';
+import { cutPlaces, sayOutcomes } from '../../draw/index.ts';
 import {
   type PrintedAlteration,
   type PrintRequest,
@@ -10,7 +10,6 @@ import {
 import type { Paper } from '../../make/index.ts';
 import type { AlterationStep } from '../../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../../units/index.ts';
-import { sayStep } from '../../words/index.ts';
 import { readArguments } from '../arguments.ts';
 import { writeWholeFile } from '../files.ts';
 import { readFonts } from '../fonts.ts';
@@ -46,11 +45,13 @@ interface Asked {
   readonly printed: readonly AlterationStep[];
 }
 
-const toldOf = (altered: Altered, terminal: Terminal): readonly PrintedAlteration[] =>
-  altered.outcomes.map(({ step, applied }) => ({
-    text: sayStep(step, terminal.unit),
+const toldOf = (altered: Altered, terminal: Terminal): readonly PrintedAlteration[] => {
+  const said = sayOutcomes(altered.before, altered.outcomes, terminal.unit);
+  return altered.outcomes.map(({ applied }, place) => ({
+    text: said[place] ?? '',
     pieces: applied.pieces.map((report) => report.piece),
   }));
+};
 
 /** What is printed in its own way: pieces that changed, overlays, or sheets to exchange. */
 const wayOf = (

@@ -1,12 +1,9 @@
-import type { FamilyWords } from './family.ts';
+import { byHalves, howMuch, inAll, isLess } from './amounts.ts';
+import type { FamilyWords, SayNamed, SpokenStep } from './family.ts';
 
-/** The last word of a name such as `front/bust`. */
-const nameOf = (value: unknown): string =>
-  (
-    String(value ?? '')
-      .split('/')
-      .at(-1) ?? ''
-  ).replaceAll('-', ' ');
+/** The dart a step is about; where the garment has one only, the step need not say. */
+const dartOf = ({ params }: SpokenStep, name: SayNamed): string =>
+  typeof params['dart'] === 'string' ? name('dart', params['dart']) : 'dart';
 
 export const bustWords: FamilyWords = {
   alterations: {

@@ -5,9 +5,6 @@ const seamOf = (params: Readonly<Record<string, unknown>>, name: SayNamed): stri
 
 const amount = (params: Readonly<Record<string, unknown>>): number => Number(params['amount'] ?? 0);
 
-/** A name such as `front/armhole-front` as words. */
-const nameOf = (value: unknown): string => String(value ?? '').replaceAll(/[-/]/g, ' ');
-
 const sewnAs: Readonly<Record<string, string>> = {
   plain: 'sewn plain',
   eased: 'eased',
@@ -27,7 +24,7 @@ export const seamsWords: FamilyWords = {
       sentence: ({ params }, say, name) => {
         const by = amount(params);
         const end = params['end'] === 'start' ? 'where the walk starts' : 'where the walk ends';
-        const seam = nameOf(params['seam']);
+        const seam = seamOf(params, name);
         if (by === 0) return `true the seam ${seam} ${end} until it meets`;
         return `true the seam ${seam} ${end}, ${say(Math.abs(by))} ${by < 0 ? 'shorter' : 'longer'}`;
       },
@@ -42,8 +39,8 @@ export const seamsWords: FamilyWords = {
       source:
         'The trade’s habit: up to 4 % eases into a woven seam without puckers and up to 3 % stretches without ripples; gathers take from a fifth more to three times the length.',
       parameters: { amount: 'Most that is taken in' },
-      sentence: ({ params }, say) =>
-        `the seam ${nameOf(params['seam'])} ${sewnAs[String(params['how'] ?? 'eased')] ?? ''}${
+      sentence: ({ params }, say, name) =>
+        `the seam ${seamOf(params, name)} ${sewnAs[String(params['how'] ?? 'eased')] ?? ''}${
           params['how'] === 'plain' ? '' : `, up to ${say(amount(params))}`
         }`,
     },
@@ -53,8 +50,8 @@ export const seamsWords: FamilyWords = {
         'Marks a notch further along its edge or further back, alone or with those that meet it. Alone it mends a notch that misses its mate.',
       source: 'How notches are marked at the table: the seam is walked, and the mark made where its mate lies.',
       parameters: { amount: 'Along the edge' },
-      sentence: ({ params }, say) =>
-        `notch ${nameOf(params['notch'])} moved ${say(Math.abs(amount(params)))} ${
+      sentence: ({ params }, say, name) =>
+        `${name('notch', String(params['notch'] ?? ''))} moved ${say(Math.abs(amount(params)))} ${
           amount(params) < 0 ? 'back' : 'on'
         } along its edge${params['with'] === 'alone' ? '' : ', its mate with it'}`,
       more: 'Further on',

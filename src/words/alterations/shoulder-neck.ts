@@ -1,3 +1,4 @@
+import { byHalves, inAll } from './amounts.ts';
 import type { FamilyWords, SayAmount } from './family.ts';
 
 type Params = Readonly<Record<string, unknown>>;
@@ -7,9 +8,6 @@ const amountOf = (params: Params): number => Number(params['amount'] ?? 0);
 /** How much, said without its sign, and the word for its direction. */
 const told = (params: Params, say: SayAmount, more: string, less: string): string =>
   `${say(Math.abs(amountOf(params)))} ${amountOf(params) < 0 ? less : more}`;
-
-/** The same from both halves. */
-const inAll = (params: Params, say: SayAmount): string => say(Math.abs(amountOf(params)), 2);
 
 const where = (params: Params): string => (params['where'] === 'back' ? 'back' : 'front');
 
@@ -23,8 +21,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Each shoulder wider by' },
       more: 'Widen',
       less: 'Narrow',
-      sentence: ({ params }, say) =>
-        `shoulders: each ${told(params, say, 'wider', 'narrower')}, ${inAll(params, say)} in all`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'shoulders: each', 'shoulder')} ${told(step.params, say, 'wider', 'narrower')}${inAll(step, say, 2)}`,
     },
     'shoulder-slope': {
       name: 'Shoulders squarer or more sloping',
@@ -35,7 +33,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Squarer by' },
       more: 'Raise',
       less: 'Lower',
-      sentence: ({ params }, say) => `shoulders: each ${told(params, say, 'squarer', 'more sloping')} at its outer end`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'shoulders: each', 'shoulder')} ${told(step.params, say, 'squarer', 'more sloping')} at its outer end`,
     },
     'forward-shoulder': {
       name: 'Shoulder seams forward or back',
@@ -45,8 +44,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Forward by' },
       more: 'Forward',
       less: 'Back',
-      sentence: ({ params }, say) =>
-        `shoulder seams: each ${told(params, say, 'forward', 'back')} at its outer end, and the notch of the cap with it`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'shoulder seams: each', 'shoulder seam')} ${told(step.params, say, 'forward', 'back')} at its outer end, and the notch of the cap with it`,
     },
     'neck-gape': {
       name: 'Gaping neckline',
@@ -55,8 +54,8 @@ export const shoulderNeckWords: FamilyWords = {
       caution: 'A stretched neckline gapes too: stay the edge with a tape before you judge it.',
       source: 'Fitting manuals’ wedge for a gaping neckline, turned into a dart where there is one.',
       parameters: { amount: 'Shorter on each half by', where: 'Front or back' },
-      sentence: ({ params }, say) =>
-        `gaping neckline: ${say(amountOf(params))} folded out on each half of the ${where(params)}, ${inAll(params, say)} in all`,
+      sentence: (step, say) =>
+        `gaping neckline: ${say(amountOf(step.params))} folded out on ${byHalves(step, 'each half of the', 'the')} ${where(step.params)}${inAll(step, say, 2)}`,
     },
     'armhole-gape': {
       name: 'Gaping armhole',
@@ -65,7 +64,8 @@ export const shoulderNeckWords: FamilyWords = {
       caution: 'An armhole often gapes because the bust needs more room: look at that first.',
       source: 'Fitting manuals’ wedge for a gaping armhole, turned into the bust dart or the princess seam.',
       parameters: { amount: 'Shorter on each half by' },
-      sentence: ({ params }, say) => `gaping armhole: ${say(amountOf(params))} folded out of each, on the front`,
+      sentence: (step, say) =>
+        `gaping armhole: ${say(amountOf(step.params))} folded out${byHalves(step, ' of each', '')}, on the front`,
     },
     'armhole-depth': {
       name: 'Armhole deeper or higher',
@@ -76,7 +76,10 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Deeper by' },
       more: 'Lower',
       less: 'Raise',
-      sentence: ({ params }, say) => `armhole: ${told(params, say, 'deeper', 'higher')} at the underarm`,
+      sentence: (step, say) =>
+        `${byHalves(step, 'armholes: each', 'armhole:')} ${told(step.params, say, 'deeper', 'higher')} at the underarm`,
+      per: 'at each underarm',
+      perOne: 'at the underarm',
     },
     'neckline-depth': {
       name: 'Neckline lower or higher',
@@ -90,6 +93,7 @@ export const shoulderNeckWords: FamilyWords = {
       more: 'Lower',
       less: 'Raise',
       sentence: ({ params }, say) => `neckline: ${told(params, say, 'lower', 'higher')} at the centre ${where(params)}`,
+      per: 'at the centre',
     },
     'neckline-width': {
       name: 'Neckline wider or narrower',
@@ -101,8 +105,8 @@ export const shoulderNeckWords: FamilyWords = {
       parameters: { amount: 'Wider at each shoulder by' },
       more: 'Widen',
       less: 'Narrow',
-      sentence: ({ params }, say) =>
-        `neckline: ${told(params, say, 'wider', 'narrower')} at each shoulder, ${inAll(params, say)} in all`,
+      sentence: (step, say) =>
+        `neckline: ${told(step.params, say, 'wider', 'narrower')} at ${byHalves(step, 'each', 'the')} shoulder${inAll(step, say, 2)}`,
     },
   },
   choices: { front: 'At the front', back: 'At the back' },
