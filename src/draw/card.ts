@@ -75,7 +75,9 @@ export const drawCard = (card: Card, options: CardDrawingOptions): Drawing | nul
       ? cardWords.nestHere
       : picture.cuts.some(({ id }) => id === 'fold')
         ? cardWords.foldHere
-        : cardWords.cutHere;
+        : picture.cuts.length > 0
+          ? cardWords.cutHere
+          : cardWords.before;
   const left = row(
     caption,
     changed.map(({ before }) => beforePanel(before, picture, style)),

@@ -1,14 +1,8 @@
-import {
-  envelopeFigures,
-  type Generic,
-  genericGarment,
-  genericGarments,
-  type PatternFigures,
-} from '../../fit/index.ts';
-import type { Garment } from '../../pattern/index.ts';
-import { bad, good, type Problem } from '../../units/index.ts';
-import { blendSides } from './blend.ts';
-import { girthsChanged } from './carried-out.ts';
+import { envelopeFigures, type Generic, genericGarment, type PatternFigures } from '../../fit/index.ts';
+import type { AlterationStep, Garment } from '../../pattern/index.ts';
+import { bad, good } from '../../units/index.ts';
+import { sideSeamsAlteration } from '../width/side-seams.ts';
+import { type CarriedOut, carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardPicture, CardRequest } from './types.ts';
 
@@ -59,39 +53,33 @@ const nestedSizes = (request: CardRequest, generic: Generic, sizes: readonly str
     return pieces.length > 0 ? [{ size, pieces }] : [];
   });
 
-const drawn = (
-  request: CardRequest,
-  levels: readonly BlendAt[],
-): { readonly picture: CardPicture; readonly girths: Readonly<Record<string, number>> } | null => {
-  const shifts = Object.fromEntries(levels.map(({ level, total }) => [level, total / sideEdges]));
-  for (const generic of genericGarments(request.envelope, request.view, request.size)) {
-    const made = blendSides(generic.garment, shifts);
-    if (!made) continue;
-    return {
-      girths: girthsChanged(made.changes),
-      picture: {
-        house: generic.house.id,
-        houseName: generic.house.name,
-        draftedFor: generic.draftedFor,
-        before: generic.garment,
-        after: made.after,
-        cuts: [],
-        dimensions: dimensionsOf(generic.garment, made.after, levels),
-        nested: nestedSizes(request, generic, [...new Set(levels.map(({ to }) => to))]),
-        held: made.held,
-      },
-    };
-  }
-  return null;
+/** The sides moved at each level by its share; on trousers, below the hip, back to the starting size's line at the hem. */
+const stepsFor = ({ envelope, step }: CardRequest, levels: readonly BlendAt[]): readonly AlterationStep[] => {
+  const run = (where: string, amount: number): AlterationStep => ({
+    ...step,
+    alteration: sideSeamsAlteration.id,
+    version: sideSeamsAlteration.version,
+    params: { where, amount },
+  });
+  const moved = levels.filter(({ total }) => total !== 0);
+  const hip = envelope.kind === 'trousers' ? moved.find(({ level }) => level === 'hip') : undefined;
+  return [
+    ...moved.map(({ level, total }) => run(level, total / sideEdges)),
+    ...(hip ? [run('hem', -hip.total / sideEdges)] : []),
+  ];
 };
 
-/** Something of ours may stand for the kind and still have sides that are not one line from waist to hem. */
-const whyNotDrawn = ({ envelope, view, size }: CardRequest): Problem => {
-  const [first] = genericGarments(envelope, view, size);
-  return first
-    ? bad('alter.side-in-parts', { house: first.house.name.toLowerCase() }).problem
-    : bad('alter.no-generic', { kind: envelope.kind }).problem;
+const drawn = (request: CardRequest, levels: readonly BlendAt[]): ReturnType<typeof carriedOut> => {
+  const steps = stepsFor(request, levels);
+  return steps.length > 0
+    ? carriedOut(request, steps)
+    : { done: null, problem: bad('alter.changes-nothing', {}).problem };
 };
+
+const pictured = (request: CardRequest, done: CarriedOut, levels: readonly BlendAt[]): CardPicture => ({
+  ...pictureOf(done, dimensionsOf(done.before, done.after, levels)),
+  nested: nestedSizes(request, done.generic, [...new Set(levels.map(({ to }) => to))]),
+});
 
 export const blendCard: CardMaker = (request) => {
   const { envelope, view, size, step } = request;
@@ -109,7 +97,6 @@ export const blendCard: CardMaker = (request) => {
   const missing = asked.find(({ level }) => !levels.some((one) => one.level === level));
   if (missing) return bad('alter.card-no-figures', { level: missing.level, size, to: missing.to });
   const made = drawn(request, levels);
-  const problem: Problem | null = made ? null : whyNotDrawn(request);
   const [first] = levels;
   const valuesOf = ({ level, to, total }: BlendAt) => ({
     level,
@@ -146,9 +133,12 @@ export const blendCard: CardMaker = (request) => {
       say('card.blend-dart'),
       ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
     ],
-    changes: { ...made?.girths, ...Object.fromEntries(levels.map(({ level, total }) => [level, total])) },
-    picture: made?.picture ?? null,
-    notDrawn: problem,
+    changes: {
+      ...(made.done ? girthsChanged(made.done) : {}),
+      ...Object.fromEntries(levels.map(({ level, total }) => [level, total])),
+    },
+    picture: made.done ? pictured(request, made.done, levels) : null,
+    notDrawn: made.done ? null : made.problem,
   });
 };
 

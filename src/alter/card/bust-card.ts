@@ -1,9 +1,10 @@
 import { widestDart } from '../../fit/index.ts';
 import { dartsOf, type Garment, landmarkOf, type Piece } from '../../pattern/index.ts';
-import { bad, good } from '../../units/index.ts';
+import { good } from '../../units/index.ts';
 import { fullBust } from '../full-bust.ts';
 import { smallBust } from '../small-bust.ts';
 import { carriedOut, pictureOf } from './carried-out.ts';
+import { amountOf, askedAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension } from './types.ts';
 
@@ -33,23 +34,19 @@ const bustCard =
   (full: boolean): CardMaker =>
   (request) => {
     const { step, envelope } = request;
-    const each = step.params.amount;
-    if (typeof each !== 'number' || !Number.isFinite(each)) return bad('alter.not-an-amount', { parameter: 'amount' });
-    const limits = (full ? fullBust : smallBust).params.amount;
-    if (limits?.unit === 'mm' && (each < limits.min || each > limits.max)) {
-      const values = { amount: { mm: each }, least: { mm: limits.min }, most: { mm: limits.max } };
-      return bad('alter.out-of-range', values);
-    }
+    const asked = askedAmount(step, amountOf(full ? fullBust : smallBust));
+    if (!asked.ok) return asked;
+    const each = asked.value;
     const name = full ? 'full-bust' : 'small-bust';
     const sign = full ? 1 : -1;
-    const made = carriedOut(request, { ...step, alteration: name, version: 1, params: { amount: each } });
+    const made = carriedOut(request, [{ ...step, alteration: name, version: 1, params: { amount: each } }]);
     const front = made.done ? frontOf(made.done.before) : undefined;
-    const dimensions = made.done ? dimensionsOf(made.done.before, made.done.applied.garment) : [];
+    const dimensions = made.done ? dimensionsOf(made.done.before, made.done.after) : [];
     // The drop comes of how the hinge lies to the bust point, so the generic piece can only say about how much it is.
     const drop = sign * (dimensions[1]?.mm ?? 0);
     // Undrawn it is not known at all: then nothing is said of how much.
     const known = drop === 0 ? '-undrawn' : '';
-    const altered = made.done?.applied.garment.pieces.find(({ id }) => id === front?.id);
+    const altered = made.done?.after.pieces.find(({ id }) => id === front?.id);
     const intake = altered ? (dartsOf(altered)[0]?.intake ?? 0) : 0;
     const values = { each: { mm: each }, times: halves, drop: { mm: Math.abs(drop) }, intake: { mm: intake } };
     const total = sign * halves * each;

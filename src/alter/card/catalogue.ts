@@ -1,9 +1,11 @@
 import type { Envelope } from '../../pattern/index.ts';
+import { swayBack } from '../back/sway-back.ts';
 import { fullBust } from '../full-bust.ts';
 import { lengthenShorten } from '../lengthen-shorten.ts';
+import { fullUpperArm } from '../sleeve/full-upper-arm.ts';
 import { smallBust } from '../small-bust.ts';
-import type { AmountParameter, ChoiceParameter, Parameter } from '../types.ts';
-import { swayBackAmount, upperArmAmount } from './limits.ts';
+import type { Alteration, AmountParameter, ChoiceParameter, Parameter } from '../types.ts';
+import { upperArmAmount } from './limits.ts';
 
 /** An alteration there is a card for, and what a step of it asks: as an alteration of the catalogue asks it. */
 export interface CardKind {
@@ -12,15 +14,15 @@ export interface CardKind {
   readonly params: Readonly<Record<string, AmountParameter | ChoiceParameter>>;
 }
 
-/** Alterations of pieces that have a card too. A card is for the whole garment: it never asks which half of the body. */
-const carded = [lengthenShorten, fullBust, smallBust];
-
+/** A card is for the whole garment: it never asks which half of the body. */
 const askedOnCard = (params: Readonly<Record<string, Parameter>>): CardKind['params'] =>
   Object.fromEntries(
     Object.entries(params).flatMap(([name, parameter]) =>
       name !== 'side' && (parameter.unit === 'mm' || parameter.unit === 'choice') ? [[name, parameter]] : [],
     ),
   );
+
+const kindOf = ({ id, version, params }: Alteration): CardKind => ({ id, version, params: askedOnCard(params) });
 
 /** The size next to a size, larger where there is one: where a blend is begun from. */
 const sizeBeside = ({ sizes }: Envelope, size: string): string => {
@@ -35,9 +37,9 @@ const sizeBeside = ({ sizes }: Envelope, size: string): string => {
 export const cardCatalogue = (envelope: Envelope, size: string): readonly CardKind[] => {
   const sizes = (usual: string): ChoiceParameter => ({ unit: 'choice', choices: envelope.sizes, usual });
   return [
-    ...carded.map(({ id, version, params }) => ({ id, version, params: askedOnCard(params) })),
-    { id: 'full-upper-arm', version: 1, params: { amount: upperArmAmount } },
-    { id: 'sway-back', version: 1, params: { amount: swayBackAmount } },
+    ...[lengthenShorten, fullBust, smallBust].map(kindOf),
+    { ...kindOf(fullUpperArm), params: { amount: upperArmAmount } },
+    kindOf(swayBack),
     { id: 'blend', version: 1, params: { waist: sizes(size), hip: sizes(sizeBeside(envelope, size)) } },
   ];
 };

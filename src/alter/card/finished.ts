@@ -1,26 +1,11 @@
-import { type Envelope, type FinishedOf, finishedOf } from '../../pattern/index.ts';
+import { type Envelope, type FinishedOf, finishedKinds, finishedOf } from '../../pattern/index.ts';
 import type { CardFinished } from './types.ts';
 
 /** How much finished measurements grow, mm. */
 export type FinishedChanges = Readonly<Partial<Record<FinishedOf, number>>>;
 
-/** What a card tells of, in the order a chart shows it. */
-const told: readonly FinishedOf[] = [
-  'bust',
-  'waist',
-  'hip',
-  'upper-arm',
-  'thigh',
-  'knee',
-  'hem-width',
-  'sleeve-hem',
-  'back-length',
-  'front-length',
-  'side-length',
-  'sleeve-length',
-  'inside-leg',
-  'across-back',
-];
+/** What a card tells of: all that has a name of its own. */
+const told = finishedKinds.filter((of) => of !== 'other');
 
 /** Changes under this, mm, are of the drawing, not of the garment: nobody sews to them. */
 const nothing = 0.5;

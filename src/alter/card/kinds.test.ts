@@ -9,14 +9,8 @@ import {
   validateGarment,
 } from '../../pattern/index.ts';
 import { alterationCard, sayCard } from './index.ts';
+import { step } from './testing/cards.ts';
 
-const step = (alteration: string, params: AlterationStep['params']): AlterationStep => ({
-  id: alteration,
-  alteration,
-  version: 1,
-  on: true,
-  params,
-});
 const grown = (figures: readonly Figure[], by: number): readonly Figure[] =>
   figures.map((figure) => (typeof figure === 'number' ? figure + by : figure));
 
@@ -104,9 +98,6 @@ describe('what stands for what', () => {
       expect(houseOf('trousers', step('lengthen-shorten', { where, amount: 15 }))).toBe('trousers');
     }
     const envelope = envelopes['trousers'] as Envelope;
-    const sides = alterationCard({ envelope, view: null, size: '14', step: step('blend', { hip: '16' }) });
-    expect(sides.ok && sides.value.notDrawn?.code).toBe('alter.side-in-parts');
-    expect(sides.ok && sides.value.steps.map(({ code }) => code)).toContain('card.blend-below-leg');
     const wanted = step('lengthen-shorten', { where: 'rise', amount: 15 });
     const card = alterationCard({ envelope, view: null, size: '14', step: wanted });
     if (!card.ok || !card.value.picture) throw new Error('not drawn');

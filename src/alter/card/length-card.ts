@@ -4,6 +4,7 @@ import { bad, good } from '../../units/index.ts';
 import { lengthenShorten } from '../lengthen-shorten.ts';
 import type { PieceCut } from '../types.ts';
 import { carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
+import { amountOf, askedAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardAmount, CardDimension } from './types.ts';
 
@@ -77,7 +78,6 @@ const dimensionsOf = (cuts: readonly PieceCut[], amount: number): readonly CardD
 export const lengthCard: CardMaker = (request) => {
   const { step, envelope } = request;
   const place = step.params.where ?? 'above-waist';
-  const amount = step.params.amount;
   const lengths = lengthsThrough[String(place)];
   if (!lengths) {
     return bad('alter.not-a-choice', {
@@ -86,21 +86,17 @@ export const lengthCard: CardMaker = (request) => {
       choices: Object.keys(lengthsThrough).join(', '),
     });
   }
-  if (typeof amount !== 'number' || !Number.isFinite(amount) || amount === 0) {
-    return bad('alter.not-an-amount', { parameter: 'amount' });
-  }
-  const limits = lengthenShorten.params.amount;
-  if (limits?.unit === 'mm' && (amount < limits.min || amount > limits.max)) {
-    const values = { amount: { mm: amount }, least: { mm: limits.min }, most: { mm: limits.max } };
-    return bad('alter.out-of-range', values);
-  }
+  const asked = askedAmount(step, amountOf(lengthenShorten));
+  if (!asked.ok) return asked;
+  const amount = asked.value;
+  if (amount === 0) return bad('alter.not-an-amount', { parameter: 'amount' });
   const longer = amount > 0;
   const where = String(place);
   const count = usualCount[where] ?? 1;
   const values = { amount: { mm: Math.abs(amount) }, half: { mm: Math.abs(amount) / 2 }, place: where, count };
   const made = carriedOut(
     request,
-    { ...step, params: { where, amount } },
+    [{ ...step, params: { where, amount } }],
     where === 'rise' ? withoutPockets : undefined,
   );
   const more = longer ? 'lengthen' : 'shorten';
@@ -135,12 +131,12 @@ export const lengthCard: CardMaker = (request) => {
     ],
     changes: {
       ...Object.fromEntries(lengths.map((of) => [of, amount])),
-      ...(made.done ? girthsChanged(made.done.applied.changes) : {}),
+      ...(made.done ? girthsChanged(made.done) : {}),
     },
     picture: made.done
       ? {
-          ...pictureOf(made.done, dimensionsOf(made.done.applied.cuts, amount)),
-          cuts: linesOf(made.done.applied.cuts, amount),
+          ...pictureOf(made.done, dimensionsOf(made.done.cuts, amount)),
+          cuts: linesOf(made.done.cuts, amount),
         }
       : null,
     notDrawn: made.done ? null : made.problem,

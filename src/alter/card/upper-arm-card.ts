@@ -1,70 +1,78 @@
-import { type Generic, genericGarments } from '../../fit/index.ts';
-import { bad, good, type Problem } from '../../units/index.ts';
-import { upperArmAmount } from './limits.ts';
+import { intersectPaths, line } from '../../geometry/index.ts';
+import { good } from '../../units/index.ts';
+import { sleevesOf } from '../sleeve/anatomy.ts';
+import { fullUpperArm } from '../sleeve/full-upper-arm.ts';
+import type { PieceCut } from '../types.ts';
+import { type CarriedOut, carriedOut, pictureOf } from './carried-out.ts';
+import { askedAmount, upperArmAmount } from './limits.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
-import type { CardDimension, CardRequest } from './types.ts';
-import { type WidenedSleeve, widenSleeve } from './upper-arm.ts';
+import type { CardDimension } from './types.ts';
 
 /** A pair of sleeves. */
 const sleeves = 2;
 
-const widened = (
-  request: CardRequest,
-  amount: number,
-): { readonly made: WidenedSleeve; readonly generic: Generic } | { readonly made: null; readonly problem: Problem } => {
-  let problem: Problem | null = null;
-  for (const generic of genericGarments(request.envelope, request.view, request.size)) {
-    const made = widenSleeve(generic.garment, amount);
-    if (made.ok) return { made: made.value, generic };
-    // What the likest garment cannot bear outranks that another has no such sleeve.
-    if (problem === null || problem.code === 'alter.no-piece') problem = made.problem;
-  }
-  return { made: null, problem: problem ?? bad('alter.no-generic', { kind: request.envelope.kind }).problem };
-};
-
 /** Sleeve-head ease: in shirts and knits at most, and in general woven cloth (trade: what a piece carries). */
 const headEase = { close: 12, least: 15, most: 35 } as const;
 
-/** How far an underarm moved out, and up towards the cap. */
-const dimensionsOf = ({ piece, underarm: { before, after } }: WidenedSleeve): readonly CardDimension[] => [
-  {
-    piece,
-    on: 'after',
-    from: { x: before.x, y: after.y },
-    to: after,
-    mm: Math.abs(after.x - before.x),
-  },
-];
+/** By how much the first sleeve, which is of cloth and not of lining, comes out lower and shorter, mm. */
+const heightsOf = ({ changes }: CarriedOut) => {
+  const lost = (wanted: string): number => -(changes.find(({ what }) => what === wanted)?.by ?? 0);
+  return { falls: lost('cap-height'), shorter: lost('sleeve-length') };
+};
+
+/** How far either end of the upper arm's level moved out on the first sleeve. */
+const dimensionsOf = ({ before, after }: CarriedOut): readonly CardDimension[] => {
+  const [was, now] = [before, after].map((garment) => sleevesOf(garment)[0]?.piece);
+  const [from, to] = [was, now].map((piece) => piece?.levels.find(({ id }) => id === 'upper-arm'));
+  if (!now || !from || !to) return [];
+  return (['from', 'to'] as const).map((end): CardDimension => {
+    const [old, moved] = [{ x: from[end].x, y: to[end].y }, to[end]];
+    return { piece: now.id, on: 'after', from: old, to: moved, mm: Math.abs(moved.x - old.x) };
+  });
+};
+
+/**
+ * The cuts as a person makes them, straight across between the underarms. The alteration's own meet lower down, clear of a
+ * flat cap: the quarters turn about the same points, so the sleeve comes out the same.
+ */
+const cutsAcross = ({ before, cuts }: CarriedOut): readonly PieceCut[] => {
+  const sleeves = sleevesOf(before);
+  return cuts.flatMap((cut) => {
+    const sleeve = sleeves.find(({ piece }) => piece.id === cut.piece);
+    const end = cut.points.at(-1);
+    if (!sleeve || !end) return [];
+    const { top, wrist, corners } = sleeve;
+    const [crossing] = intersectPaths([line(top, wrist)], [line(...corners)]);
+    return [{ ...cut, points: [crossing?.point ?? cut.points[0] ?? top, end] }];
+  });
+};
 
 export const upperArmCard: CardMaker = (request) => {
-  const { amount } = request.step.params;
-  if (typeof amount !== 'number' || !Number.isFinite(amount))
-    return bad('alter.not-an-amount', { parameter: 'amount' });
-  const { min, max } = upperArmAmount;
-  if (amount < min || amount > max) {
-    return bad('alter.out-of-range', { amount: { mm: amount }, least: { mm: min }, most: { mm: max } });
-  }
-  const drawn = widened(request, amount);
-  const { made } = drawn;
+  const { step, envelope } = request;
+  const asked = askedAmount(step, upperArmAmount);
+  if (!asked.ok) return asked;
+  const amount = asked.value;
+  const { id: alteration, version } = fullUpperArm;
+  const made = carriedOut(request, [{ ...step, alteration, version, params: { amount } }]);
+  const heights = made.done && heightsOf(made.done);
   const values = {
     amount: { mm: amount },
     half: { mm: amount / 2 },
     count: sleeves,
-    falls: { mm: made?.capFalls ?? 0 },
-    shorter: { mm: made?.shorter ?? 0 },
-    ease: { mm: made?.headEase.after ?? 0 },
+    falls: { mm: heights?.falls ?? 0 },
+    shorter: { mm: heights?.shorter ?? 0 },
   };
   return good({
     title: say('card.upper-arm'),
     purpose: say('card.upper-arm-purpose'),
     amounts: [
       { at: 'upper-arm', total: amount, perPiece: amount, count: sleeves, said: say('card.upper-arm-amount', values) },
-      ...(made
+      ...(heights
         ? [
             {
               at: 'sleeve-length',
-              total: -made.shorter,
-              perPiece: -made.shorter,
+              total: -heights.shorter,
+              perPiece: -heights.shorter,
               count: sleeves,
               said: say('card.upper-arm-shorter', values),
             },
@@ -90,22 +98,10 @@ export const upperArmCard: CardMaker = (request) => {
         most: { mm: headEase.most },
       }),
       say('card.upper-arm-flat-cap'),
-      ...(request.envelope.allowance === null ? [say('card.allowance-unknown')] : []),
+      ...(envelope.allowance === null ? [say('card.allowance-unknown')] : []),
     ],
-    changes: { 'upper-arm': amount, ...(made ? { 'sleeve-length': -made.shorter } : {}) },
-    picture: made
-      ? {
-          house: drawn.generic.house.id,
-          houseName: drawn.generic.house.name,
-          draftedFor: drawn.generic.draftedFor,
-          before: drawn.generic.garment,
-          after: made.after,
-          cuts: made.cuts,
-          dimensions: dimensionsOf(made),
-          nested: [],
-          held: made.held,
-        }
-      : null,
-    notDrawn: made ? null : drawn.problem,
+    changes: { 'upper-arm': amount, ...(heights ? { 'sleeve-length': -heights.shorter } : {}) },
+    picture: made.done ? { ...pictureOf(made.done, dimensionsOf(made.done)), cuts: cutsAcross(made.done) } : null,
+    notDrawn: made.done ? null : made.problem,
   });
 };
