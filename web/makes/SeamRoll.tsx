@@ -3,6 +3,7 @@ import { sayId } from '../../src/draw/index.ts';
 import { pieceOf, type SeamWalk } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
+import { crossingOf } from './crossing.ts';
 import { useMake } from './make-context.ts';
 import { sliderStop } from './steps.ts';
 
@@ -53,8 +54,8 @@ export const SeamRoll = ({ walk, at, onRoll }: SeamRollProps) => {
         {walk.notches.map((one) => (
           <li key={`${one.a} ${one.b}`}>
             {say.words(one.meets ? words.notchMeets : words.notchMisses, {
-              a: sayId(one.a),
-              b: sayId(one.b),
+              a: sayId(one.a).toLowerCase(),
+              b: sayId(one.b).toLowerCase(),
               apart: say.length(Math.abs(one.apart), { purpose: 'fine' }),
             })}
           </li>
@@ -69,7 +70,10 @@ export const SeamRoll = ({ walk, at, onRoll }: SeamRollProps) => {
         )}
         {walk.ends.map(({ end, turn }) => (
           <li key={end}>
-            {say.words(words.endTurns, { end: words.ends[end], degrees: Math.round((Math.abs(turn) * 180) / Math.PI) })}
+            {say.words(words.crossings[crossingOf(turn)], {
+              end: words.ends[end],
+              degrees: Math.round((Math.abs(turn) * 180) / Math.PI),
+            })}
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import type { Measures } from '../../../src/body/index.ts';
 import type { Fitting } from '../../../src/make/index.ts';
 import { fittingWords as words } from '../../../src/words/index.ts';
 import { useSay } from '../../app/settings.tsx';
+import { garmentNext } from '../grip.ts';
 import { useMake } from '../make-context.ts';
 import { takeSuggestion } from './rounds.ts';
 import { saySign, saySuggestion } from './say-fitting.ts';
@@ -82,18 +83,20 @@ const Answer = ({ round, suggestion, first }: { round: Fitting; suggestion: Sugg
 /** The alterations that answer what was marked in a round, the likelier first. */
 export const Answers = ({ round }: { round: Fitting }) => {
   const say = useSay();
-  const { pattern, altered } = useMake();
+  const { pattern, size, altered } = useMake();
   const { measures, finished } = useFigures();
+  // Where right and left differ, what is asked is one half of it, as of every step.
+  const next = garmentNext(size.garment, altered);
   const reading = useMemo(
     () =>
       readFitting(round.signs, {
         kind: pattern.kind,
-        garment: altered.garment,
+        garment: next,
         catalogue: alterationCatalogue,
         measures,
         finished,
       }),
-    [round.signs, pattern.kind, altered.garment, measures, finished],
+    [round.signs, pattern.kind, next, measures, finished],
   );
   if (round.signs.length === 0) return <p>{words.answersNone}</p>;
   return (
