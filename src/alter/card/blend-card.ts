@@ -1,8 +1,8 @@
 import { envelopeFigures, type Generic, genericGarment, type PatternFigures } from '../../fit/index.ts';
-import type { AlterationStep, Garment } from '../../pattern/index.ts';
+import type { Envelope, Garment } from '../../pattern/index.ts';
 import { bad, good } from '../../units/index.ts';
 import { sideSeamsAlteration } from '../width/side-seams.ts';
-import { type CarriedOut, carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
+import { type CardStep, type CarriedOut, carriedOut, girthsChanged, pictureOf } from './carried-out.ts';
 import { type CardMaker, say, sayAll } from './parts.ts';
 import type { CardDimension, CardPicture, CardRequest } from './types.ts';
 
@@ -54,23 +54,18 @@ const nestedSizes = (request: CardRequest, generic: Generic, sizes: readonly str
   });
 
 /** The sides moved at each level by its share; on trousers, below the hip, back to the starting size's line at the hem. */
-const stepsFor = ({ envelope, step }: CardRequest, levels: readonly BlendAt[]): readonly AlterationStep[] => {
-  const run = (where: string, amount: number): AlterationStep => ({
-    ...step,
-    alteration: sideSeamsAlteration.id,
-    version: sideSeamsAlteration.version,
-    params: { where, amount },
+const stepsFor = (kind: Envelope['kind'], levels: readonly BlendAt[]): readonly CardStep[] => {
+  const run = (where: string, total: number): CardStep => ({
+    alteration: sideSeamsAlteration,
+    params: { where, amount: total / sideEdges },
   });
   const moved = levels.filter(({ total }) => total !== 0);
-  const hip = envelope.kind === 'trousers' ? moved.find(({ level }) => level === 'hip') : undefined;
-  return [
-    ...moved.map(({ level, total }) => run(level, total / sideEdges)),
-    ...(hip ? [run('hem', -hip.total / sideEdges)] : []),
-  ];
+  const hip = kind === 'trousers' ? moved.find(({ level }) => level === 'hip') : undefined;
+  return [...moved.map(({ level, total }) => run(level, total)), ...(hip ? [run('hem', -hip.total)] : [])];
 };
 
 const drawn = (request: CardRequest, levels: readonly BlendAt[]): ReturnType<typeof carriedOut> => {
-  const steps = stepsFor(request, levels);
+  const steps = stepsFor(request.envelope.kind, levels);
   return steps.length > 0
     ? carriedOut(request, steps)
     : { done: null, problem: bad('alter.changes-nothing', {}).problem };

@@ -34,12 +34,13 @@ const bustCard =
   (full: boolean): CardMaker =>
   (request) => {
     const { step, envelope } = request;
-    const asked = askedAmount(step, amountOf(full ? fullBust : smallBust));
+    const alteration = full ? fullBust : smallBust;
+    const asked = askedAmount(step, amountOf(alteration));
     if (!asked.ok) return asked;
     const each = asked.value;
-    const name = full ? 'full-bust' : 'small-bust';
+    const name = alteration.id;
     const sign = full ? 1 : -1;
-    const made = carriedOut(request, [{ ...step, alteration: name, version: 1, params: { amount: each } }]);
+    const made = carriedOut(request, [{ alteration, params: { amount: each } }]);
     const front = made.done ? frontOf(made.done.before) : undefined;
     const dimensions = made.done ? dimensionsOf(made.done.before, made.done.after) : [];
     // The drop comes of how the hinge lies to the bust point, so the generic piece can only say about how much it is.

@@ -1,10 +1,15 @@
 import { type Generic, genericGarments } from '../../fit/index.ts';
-import type { AlterationStep, Garment } from '../../pattern/index.ts';
-import { bad, type Problem } from '../../units/index.ts';
-import { applyAlterations } from '../apply.ts';
-import { alterationCatalogue } from '../catalogue.ts';
-import type { Change, Held, PieceCut } from '../types.ts';
+import type { Garment } from '../../pattern/index.ts';
+import { bad, good, type Problem, type Result } from '../../units/index.ts';
+import { applyOne } from '../apply-one.ts';
+import type { Alteration, Applied, Change, Held, Params, PieceCut } from '../types.ts';
 import type { CardPicture, CardRequest } from './types.ts';
+
+/** An alteration of the catalogue and what a card asks of it. */
+export interface CardStep {
+  readonly alteration: Alteration;
+  readonly params: Params;
+}
 
 /** Steps carried out on the first generic garment that bears them, told together. */
 export interface CarriedOut {
@@ -16,13 +21,15 @@ export interface CarriedOut {
   readonly held: readonly Held[];
 }
 
-/** What a garment lacks for some of these steps. */
-const lacking = (garment: Garment, steps: readonly AlterationStep[]): Problem | null => {
-  for (const { alteration } of steps) {
-    const needed = alterationCatalogue.find(({ id }) => id === alteration)?.needs(garment);
-    if (needed) return needed;
+/** The steps done on one garment. The largest amount that would hold is not looked for: a card says only why it is not drawn. */
+const doneOn = (garment: Garment, steps: readonly CardStep[]): Result<readonly Applied[]> => {
+  const done: Applied[] = [];
+  for (const { alteration, params } of steps) {
+    const applied = applyOne(alteration, done.at(-1)?.garment ?? garment, params);
+    if (!applied.ok) return applied;
+    done.push(applied.value);
   }
-  return null;
+  return good(done);
 };
 
 /**
@@ -32,28 +39,34 @@ const lacking = (garment: Garment, steps: readonly AlterationStep[]): Problem | 
  */
 export const carriedOut = (
   request: CardRequest,
-  steps: readonly AlterationStep[],
+  steps: readonly CardStep[],
   prepared: (garment: Garment) => Garment = (garment) => garment,
 ): { readonly done: CarriedOut } | { readonly done: null; readonly problem: Problem } => {
   let refused: Problem | null = null;
   let lacked: Problem | null = null;
   for (const generic of genericGarments(request.envelope, request.view, request.size)) {
     const before = prepared(generic.garment);
-    const lacks = lacking(before, steps);
+    const lacks = steps.map(({ alteration }) => alteration.needs(before)).find((one) => one !== null);
     if (lacks) {
       lacked ??= lacks;
       continue;
     }
-    const { garment, outcomes, held, refusal } = applyAlterations(
-      before,
-      steps.map((step) => ({ ...step, on: true })),
-    );
-    if (!refusal) {
-      const changes = outcomes.flatMap(({ applied }) => applied.changes);
-      const cuts = outcomes.flatMap(({ applied }) => applied.cuts);
-      return { done: { generic, before, after: garment, changes, cuts, held } };
+    const done = doneOn(before, steps);
+    if (!done.ok) {
+      refused ??= done.problem;
+      continue;
     }
-    refused ??= refusal.problem;
+    const applied = done.value;
+    return {
+      done: {
+        generic,
+        before,
+        after: applied.at(-1)?.garment ?? before,
+        changes: applied.flatMap(({ changes }) => changes),
+        cuts: applied.flatMap(({ cuts }) => cuts),
+        held: applied.flatMap(({ held }) => held),
+      },
+    };
   }
   const problem = refused ?? lacked ?? bad('alter.no-generic', { kind: request.envelope.kind }).problem;
   return { done: null, problem };

@@ -96,7 +96,7 @@ export const lengthCard: CardMaker = (request) => {
   const values = { amount: { mm: Math.abs(amount) }, half: { mm: Math.abs(amount) / 2 }, place: where, count };
   const made = carriedOut(
     request,
-    [{ ...step, params: { where, amount } }],
+    [{ alteration: lengthenShorten, params: { where, amount } }],
     where === 'rise' ? withoutPockets : undefined,
   );
   const more = longer ? 'lengthen' : 'shorten';

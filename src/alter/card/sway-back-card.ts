@@ -114,8 +114,7 @@ export const swayBackCard: CardMaker = (request) => {
   const asked = askedAmount(step, amountOf(swayBack));
   if (!asked.ok) return asked;
   const amount = asked.value;
-  const { id: alteration, version } = swayBack;
-  const made = carriedOut(request, [{ ...step, alteration, version, params: { amount } }]);
+  const made = carriedOut(request, [{ alteration: swayBack, params: { amount } }]);
   const out = made.done?.changes.find(({ what }) => what === 'centre-swings-out')?.by;
   const values = { amount: { mm: amount }, count: halves, out: { mm: out ?? 0 } };
   const folds = made.done ? foldsOf(made.done, amount) : [];

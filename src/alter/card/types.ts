@@ -7,7 +7,7 @@ import type { Held, PieceCut } from '../types.ts';
 /** Something a card says, as data: its sentence stands in words/card.ts under the code. */
 export type CardSaying = Problem;
 
-/** What can be put on a card: alterations of the catalogue, a wider sleeve, a hollow back, and running the side seams into other sizes. */
+/** What can be put on a card: alterations of the catalogue, and running the side seams into other sizes. */
 export type CardAlteration = 'lengthen-shorten' | 'full-bust' | 'small-bust' | 'full-upper-arm' | 'sway-back' | 'blend';
 
 export interface CardRequest {

@@ -52,8 +52,7 @@ export const upperArmCard: CardMaker = (request) => {
   const asked = askedAmount(step, upperArmAmount);
   if (!asked.ok) return asked;
   const amount = asked.value;
-  const { id: alteration, version } = fullUpperArm;
-  const made = carriedOut(request, [{ ...step, alteration, version, params: { amount } }]);
+  const made = carriedOut(request, [{ alteration: fullUpperArm, params: { amount } }]);
   const heights = made.done && heightsOf(made.done);
   const values = {
     amount: { mm: amount },
