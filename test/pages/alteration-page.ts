@@ -9,11 +9,12 @@ import {
   markBounds,
   moveMarks,
   sayId,
+  sayStepOn,
 } from '../../src/draw/index.ts';
 import { type Bounds, translation } from '../../src/geometry/index.ts';
 import { type AlterationStep, type Garment, type Seam, walkAll, walkSeam } from '../../src/pattern/index.ts';
 import { formatLength, formatPercent } from '../../src/units/index.ts';
-import { type AlterationWords, alterWords, sayStep } from '../../src/words/index.ts';
+import { type AlterationWords, alterWords } from '../../src/words/index.ts';
 import { ledPieces, shownOn } from './shown-on.ts';
 
 /** A page of docs/alterations as Markdown, every figure of it measured on a house pattern. */
@@ -43,12 +44,17 @@ const amountsOf = ([low, high]: readonly [number, number]): readonly number[] =>
   Math.round((low + high) / 2),
 ];
 
-const usualParams = (alteration: Alteration, attempt: number): Params =>
-  Object.fromEntries(
-    Object.entries(alteration.params).flatMap(([name, parameter]) =>
-      parameter.unit === 'mm' ? [[name, amountsOf(parameter.usual)[attempt] ?? 0]] : [],
-    ),
-  );
+/** Everything a step may say, said: usual amounts, and the first of what the garment offers. */
+const usualParams = (alteration: Alteration, garment: Garment, attempt: number): Params => {
+  const params: Record<string, number | string> = {};
+  for (const [name, parameter] of Object.entries(alteration.params)) {
+    if (parameter.unit === 'mm') params[name] = amountsOf(parameter.usual)[attempt] ?? 0;
+    if (parameter.unit === 'choice') params[name] = alteration.options?.(garment, name, params)[0] ?? parameter.usual;
+    const [first] = parameter.unit === 'named' ? (alteration.options?.(garment, name, params) ?? []) : [];
+    if (first !== undefined) params[name] = first;
+  }
+  return params;
+};
 
 /** Shown in the middle size of the pattern it shows best on, else of the first it can be done on, in the order of a wardrobe; null where there is none. */
 export const shownBest = (alteration: Alteration): Shown | null => {
@@ -60,7 +66,7 @@ export const shownBest = (alteration: Alteration): Shown | null => {
       if (!size || alteration.needs(size.garment) !== null) continue;
       const garment = wish.fault?.made(size.garment) ?? size.garment;
       for (const attempt of [0, 1, 2]) {
-        const params = { ...usualParams(alteration, attempt), ...wish.params };
+        const params = { ...usualParams(alteration, garment, attempt), ...wish.params };
         const step = { id: 's1', alteration: alteration.id, version: alteration.version, on: true, params };
         const altered = applyAlterations(garment, [step], undefined, [alteration]);
         if (altered.refusal) continue;
@@ -87,7 +93,7 @@ const sewnAnew = ({ garment, altered }: Shown): Seam | undefined =>
 const walkedTwice = (shown: Shown, seam: Seam): Drawing => {
   const walkIn = (garment: Garment) => {
     const one = garment.seams.find(({ id }) => id === seam.id) as Seam;
-    return drawSeamWalk(walkSeam(garment, one), garment, { unit: 'cm', textSize });
+    return drawSeamWalk(walkSeam(garment, one), garment, { unit: 'cm', textSize, aspect: 3 });
   };
   const [above, below] = [walkIn(shown.garment), walkIn(shown.altered.garment)];
   const down = { x: above.bounds.minX - below.bounds.minX, y: above.bounds.maxY - below.bounds.minY + textSize };
@@ -221,16 +227,19 @@ const areaTable = ({ altered }: Shown): string =>
   );
 
 /** What the picture shows: on which pattern, what was done, what each line is, and what it leaves out. */
-const caption = (shown: Shown): string => {
-  const { led, followed } = ledPieces(shown.garment, shown.altered);
-  const cuts = cutPlaces(shown.garment, shown.altered).filter(({ piece }) => led.includes(piece));
+const caption = (shown: Shown, name: string): string => {
+  // One from outside the house has no sentence in it.
+  const { garment, altered, step } = shown;
+  const said = step.alteration in alterationWords ? sayStepOn([garment, altered.garment], step, 'cm') : name;
+  const { led, followed } = ledPieces(garment, altered);
+  const cuts = cutPlaces(garment, altered).filter(({ piece }) => led.includes(piece));
   const signs = [
     ...(sewnAnew(shown) ? [] : ['Grey dots: as it was. Red: what changed']),
     ...(cuts.length > 0 ? [', and where it is cut'] : []),
     ...(cuts.some(({ hinge }) => hinge) ? ['; a ring is a hinge'] : []),
   ].join('');
   const sentences = [
-    `${shown.house.name}, size ${shown.size}: ${sayStep(shown.step, 'cm')}.`,
+    `${shown.house.name}, size ${shown.size}: ${said}.`,
     shown.fault ?? '',
     led.length > 0 ? 'Amounts written beside an edge are for one piece, as drawn.' : '',
     signs === '' ? 'Above: the seam as found. Below: as it is sewn now.' : `${signs}.`,
@@ -257,7 +266,7 @@ export const alterationPage = (
   const drawn = shown
     ? [
         `![${words.name} on ${shown.house.name}: before and after](pictures/${alteration.id}.svg)`,
-        caption(shown),
+        caption(shown, words.name),
         '## Measured here',
         heldTable(shown),
         changeTable(shown),
@@ -277,7 +286,7 @@ export const alterationPage = (
     ...(words.caution ? [`**Take care.** ${words.caution}`] : []),
     '## What is asked',
     table(
-      ['', 'Usual', 'In all', 'At most'],
+      ['', 'Usual', 'In all', 'Possible'],
       Object.entries(alteration.params).map(([name, parameter]) => [
         names[name] ?? name,
         ...asked(alteration, name, parameter, choices),
