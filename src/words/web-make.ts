@@ -108,6 +108,7 @@ export const makePageWords = {
     copyOf: 'Do {name} once more',
     putBack: 'Put back {name}, as it was',
     keepFor: 'Keep for {name}',
+    keepOf: 'Keep for {name}: {alteration}',
     keepReason: 'Why it is usual for {name}',
     keepReasonFirst: 'Needed on {make}',
     keepDo: 'Keep it',
@@ -243,7 +244,9 @@ export const makePageWords = {
   },
   print: {
     about: 'The pieces at full scale, with a page map, joining marks and a test square.',
-    refusedStep: 'One alteration cannot be done as it stands. Mend it or leave it out before printing.',
+    refusedStep: '{number}. {name} cannot be done as it stands. Mend it or leave it out before printing.',
+    toAlterations: 'Go to the alterations',
+    fileParts: { all: '', changed: 'changed-', sheets: 'exchange-', overlay: 'overlay-', summary: 'page-' },
     paper: 'Paper',
     papers: { a4: 'A4', letter: 'Letter', a0: 'A0', roll36: '36-inch roll' },
     paperNotes: {

@@ -61,6 +61,12 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
   useLay(laid);
 };
 
+/** A step that was taken off the list, and where it stood. */
+interface Removed {
+  readonly step: AlterationStep;
+  readonly place: number;
+}
+
 /** What the list does to the rest, once her hand rests. */
 const WhatFollows = () => {
   const say = useSay();
@@ -86,7 +92,7 @@ export const AlterationsPassage = () => {
   const { make, size, altered, change, fit } = useMake();
   const [shown, setShown] = useState<ShownPieces>('changed');
   const [taken, setTaken] = useState<string | null>(null);
-  const [removed, setRemoved] = useState<{ readonly step: AlterationStep; readonly place: number } | null>(null);
+  const [removed, setRemoved] = useState<readonly Removed[]>([]);
   const inHand = make.steps.find(({ id }) => id === taken) ?? make.steps.find(({ on }) => on);
   useBeforeAfter(shown, inHand);
   const list = useRef<HTMLOListElement>(null);
@@ -114,7 +120,7 @@ export const AlterationsPassage = () => {
       `add step ${count + 1}`,
     );
   };
-  const gone = removed && !make.steps.some(({ id }) => id === removed.step.id) ? removed : null;
+  const gone = removed.filter(({ step }) => !make.steps.some(({ id }) => id === step.id));
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
       <p>{say.words(words.about, { size: size.id })}</p>
@@ -131,7 +137,9 @@ export const AlterationsPassage = () => {
               before={garmentBefore(size.garment, altered, make.steps, step.id)}
               inHand={inHand?.id === step.id}
               onTake={() => setTaken(step.id)}
-              onRemoved={(one, at) => setRemoved({ step: one, place: at })}
+              onRemoved={(one, at) =>
+                setRemoved((before) => [{ step: one, place: at }, ...before.filter((old) => old.step.id !== one.id)])
+              }
               outcome={altered.outcomes.find((one) => one.step.id === step.id)}
               refusal={altered.refusal?.step === step.id ? altered.refusal : null}
               stopped={altered.refusal !== null}
@@ -139,14 +147,19 @@ export const AlterationsPassage = () => {
           ))}
         </ol>
       )}
-      {gone && (
-        <button
-          type="button"
-          className="verb verb-quiet"
-          onClick={() => change((before) => putBack(before, gone.step, gone.place), `put back ${gone.step.id}`)}
-        >
-          {say.words(words.putBack, { name: alterationName(gone.step.alteration) })}
-        </button>
+      {gone.length > 0 && (
+        <div className="verbs">
+          {gone.map(({ step, place }) => (
+            <button
+              key={step.id}
+              type="button"
+              className="verb verb-quiet"
+              onClick={() => change((before) => putBack(before, step, place), `put back ${step.id}`)}
+            >
+              {say.words(words.putBack, { name: alterationName(step.alteration) })}
+            </button>
+          ))}
+        </div>
       )}
       <p className="unseen" role="status">
         {added}

@@ -1,159 +1,22 @@
-import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import { cutPlaces, sayOutcomes } from '../../src/draw/index.ts';
-import type { PageMap, PrintedPattern, SheetRequest, SummaryRequest } from '../../src/formats/index.ts';
+import { memo, useMemo, useState } from 'react';
+import type { PageMap } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import type { Problem } from '../../src/units/index.ts';
 import { problemWords, webWords } from '../../src/words/index.ts';
-import { locale, type Say, useSay } from '../app/settings.tsx';
-import type { Printing } from '../jobs/print.ts';
+import { useSay } from '../app/settings.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Trouble } from '../parts/Trouble.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
 import { TooTight } from './AlteredEase.tsx';
+import { alterationName } from './alteration-words.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
+import { fileName, useRequest, useSummary, type What, whats } from './print-asked.ts';
+import { madeWords, saySheets } from './print-words.ts';
 import { usePageMap } from './usePageMap.ts';
+import { usePrint } from './usePrint.ts';
 
 const words = webWords.make.print;
-
-type PrintState =
-  | { readonly state: 'idle' }
-  | { readonly state: 'printing'; readonly progress: number }
-  | { readonly state: 'printed'; readonly printed: PrintedPattern; readonly address: string }
-  | { readonly state: 'refused'; readonly problem: Problem };
-
-/** A file name from what a make is called: letters and figures of any script, hyphens between. */
-export const fileName = (name: string, paper: Paper): string => {
-  const plain = name
-    .normalize('NFC')
-    .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain || 'pattern'}-${paper}.pdf`;
-};
-
-/** What of a make is printed. */
-const whats = ['all', 'changed', 'sheets', 'overlay', 'summary'] as const;
-type What = (typeof whats)[number];
-
-type Summary = Omit<SummaryRequest, 'fonts'>;
-type Asked = SheetRequest | Summary;
-
-/** What would be printed of the make as it is now. */
-const useRequest = (what: What): SheetRequest => {
-  const { make, pattern, size, altered } = useMake();
-  const say = useSay();
-  const { name, paper } = make;
-  return useMemo(() => {
-    const said = sayOutcomes(size.garment, altered.outcomes, say.unit);
-    const request: SheetRequest = {
-      garment: altered.garment,
-      ...(altered.outcomes.length > 0 && what !== 'sheets' ? { original: altered.before } : {}),
-      title: pattern.name,
-      size: size.id,
-      make: name,
-      alterations: altered.outcomes.map(({ applied }, place) => ({
-        text: said[place] ?? '',
-        pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
-      })),
-      paper,
-      unit: say.unit,
-      locale,
-    };
-    if (what === 'changed') return { ...request, only: what };
-    if (what === 'overlay') return { ...request, only: what, cuts: cutPlaces(altered.before, altered) };
-    // An earlier print of this make was of the pattern as bought.
-    if (what === 'sheets') return { ...request, printed: { garment: size.garment, alterations: [] } };
-    return request;
-  }, [altered, size, pattern.name, name, paper, say.unit, what]);
-};
-
-/** The page to work from; null while it is not asked for, or on paper it is not printed on. */
-const useSummary = (what: What): Summary | null => {
-  const { make, pattern, size, altered } = useMake();
-  const say = useSay();
-  const { name, paper } = make;
-  return useMemo(() => {
-    if (what !== 'summary' || (paper !== 'a4' && paper !== 'letter')) return null;
-    const subject = { title: pattern.name, size: size.id, make: name, before: altered.before, altered };
-    return { ...subject, unit: say.unit, locale, paper };
-  }, [altered, size, pattern.name, name, paper, say.unit, what]);
-};
-
-/** Makes the PDF and keeps its address; the last one is let go of when another is made or the page is left. */
-const usePrint = (request: Asked) => {
-  const [print, setPrint] = useState<PrintState>({ state: 'idle' });
-  const printing = useRef<Printing | null>(null);
-  const address = useRef<string | null>(null);
-  const wanted = useRef(request);
-
-  const letGo = () => {
-    if (address.current) URL.revokeObjectURL(address.current);
-    address.current = null;
-  };
-  useEffect(
-    () => () => {
-      printing.current?.stop();
-      if (address.current) URL.revokeObjectURL(address.current);
-    },
-    [],
-  );
-
-  const start = async () => {
-    setPrint({ state: 'printing', progress: 0 });
-    letGo();
-    try {
-      const { startPrint } = await import('../jobs/print.ts');
-      const run = startPrint(request, (progress) =>
-        setPrint((now) => (now.state === 'printing' ? { state: 'printing', progress } : now)),
-      );
-      printing.current = run;
-      const result = await run.result;
-      if (!result.ok) {
-        setPrint(
-          result.problem.code === 'formats.cancelled'
-            ? { state: 'idle' }
-            : { state: 'refused', problem: result.problem },
-        );
-        return;
-      }
-      if (wanted.current !== request) {
-        setPrint({ state: 'idle' });
-        return;
-      }
-      const bytes = result.value.bytes as Uint8Array<ArrayBuffer>;
-      address.current = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
-      setPrint({ state: 'printed', printed: result.value, address: address.current });
-    } catch (error) {
-      const detail = error instanceof Error ? error.message : String(error);
-      setPrint({ state: 'refused', problem: { code: 'web.print-broken', values: { detail } } });
-    } finally {
-      printing.current = null;
-    }
-  };
-  // A print of what has been changed since is not a print of this make: neither one that is done nor one under way.
-  useEffect(() => {
-    if (wanted.current === request) return;
-    wanted.current = request;
-    printing.current?.stop();
-    setPrint((now) => (now.state === 'printed' ? { state: 'idle' } : now));
-  }, [request]);
-  return { print, start, stop: () => printing.current?.stop() };
-};
-
-/** How many sheets of what, in a sentence, before they are made. */
-const saySheets = ({ tiles, pages, length }: PageMap, paper: Paper, say: Say): string => {
-  const count = tiles.length;
-  const cover = pages - count;
-  const values = { paper: words.papers[paper], count, pages, cover };
-  if (length !== null)
-    return say.words(words.sheetsRoll, { ...values, length: say.length(length, { purpose: 'cloth', round: 'up' }) });
-  if (cover === 0) return say.words(count === 1 ? words.sheetHere : words.sheetsHere, values);
-  if (count === 1) return say.words(words.sheetApart, values);
-  return say.words(cover === 1 ? words.sheetsApart : words.sheetsAfterMore, values);
-};
-
-const madeWords = ({ pages, tiles }: PrintedPattern): string =>
-  tiles.length === 0 ? words.madeSummary : pages === 1 ? words.madeOne : words.made;
 
 /** Which sheets of an earlier print are exchanged, stay and are taken out. */
 const Exchanged = ({ map }: { readonly map: PageMap }) => {
@@ -202,7 +65,15 @@ export const PrintPassage = memo(() => {
   return (
     <Passage id="print" title={webWords.make.passages.print}>
       <p>{words.about}</p>
-      {altered.refusal && <p className="field-trouble">{words.refusedStep}</p>}
+      {altered.refusal && (
+        <p className="field-trouble">
+          {say.words(words.refusedStep, {
+            number: make.steps.findIndex(({ id }) => id === altered.refusal?.step) + 1,
+            name: alterationName(altered.refusal.alteration),
+          })}{' '}
+          <a href="#alterations">{words.toAlterations}</a>
+        </p>
+      )}
       <TooTight />
       <Choice<Paper>
         legend={words.paper}
@@ -253,7 +124,7 @@ export const PrintPassage = memo(() => {
           {words.make}
         </button>
         {print.state === 'printed' && (
-          <a className="verb" href={print.address} download={fileName(make.name, make.paper)}>
+          <a className="verb" href={print.address} download={fileName(make.name, make.paper, what)}>
             {words.download}
           </a>
         )}

@@ -1,15 +1,13 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { UsualAlteration, Wearer } from '../../src/body/index.ts';
 import { sayStepOn } from '../../src/draw/index.ts';
-import type { AlterationStep } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useDesk } from '../app/desk-context.ts';
-import { today } from '../app/documents.ts';
 import { useSay } from '../app/settings.tsx';
 import { alterationName } from './alteration-words.ts';
 import { useMake } from './make-context.ts';
 import { addStep, alterationOf } from './steps.ts';
-import { forgetUsual, keepUsual, usualHere } from './usual.ts';
+import { forgetUsual, usualHere } from './usual.ts';
 
 const words = webWords.make.alterations;
 
@@ -73,65 +71,5 @@ export const UsualAlterations = () => {
         </button>
       )}
     </section>
-  );
-};
-
-/** Keeps a step for the wearer, with a reason she may put in her own words. */
-export const KeepUsual = ({ step }: { readonly step: AlterationStep }) => {
-  const say = useSay();
-  const desk = useDesk();
-  const { id, make, wearer, pattern } = useMake();
-  const [reason, setReason] = useState<string | null>(null);
-  const kept = wearer.usual?.some((one) => one.alteration === step.alteration && one.make === id);
-  const keep = () => {
-    const { alteration, version, params } = step;
-    const text = (reason ?? '').trim().slice(0, 500);
-    desk.edit<Wearer>(
-      make.wearer,
-      (before) =>
-        keepUsual(before, {
-          alteration,
-          version,
-          params,
-          reason: text,
-          madeAs: make.name,
-          make: id,
-          kind: pattern.kind,
-          date: today(),
-        }),
-      'usual',
-    );
-    setReason(null);
-  };
-  return (
-    <div className="keep">
-      {reason === null ? (
-        <button
-          type="button"
-          className="verb verb-quiet"
-          onClick={() => setReason(say.words(words.keepReasonFirst, { make: make.name }))}
-        >
-          {say.words(words.keepFor, { name: wearer.name })}
-        </button>
-      ) : (
-        <>
-          <label className="field">
-            {say.words(words.keepReason, { name: wearer.name })}
-            <input type="text" value={reason} maxLength={500} onChange={(event) => setReason(event.target.value)} />
-          </label>
-          <div className="verbs">
-            <button type="button" className="verb" onClick={keep}>
-              {words.keepDo}
-            </button>
-            <button type="button" className="verb verb-quiet" onClick={() => setReason(null)}>
-              {words.keepNot}
-            </button>
-          </div>
-        </>
-      )}
-      <p className="hint" role="status">
-        {kept && reason === null ? say.words(words.kept, { name: wearer.name }) : ''}
-      </p>
-    </div>
   );
 };

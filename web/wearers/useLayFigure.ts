@@ -3,7 +3,8 @@ import { completeMeasures, describeMeasure, type MeasureId, type Measures } from
 import { webWords } from '../../src/words/index.ts';
 import { type Say, useSay } from '../app/settings.tsx';
 import { type Laid, useLay } from '../parts/table/laid.ts';
-import { drawFigure, isWhole } from './figure.ts';
+import { isWhole } from './body-outline.ts';
+import { drawFigure } from './figure.ts';
 
 const words = webWords.wearers;
 

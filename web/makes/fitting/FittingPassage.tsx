@@ -15,7 +15,7 @@ import { useSay } from '../../app/settings.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { WordsField } from '../../parts/TextField.tsx';
 import { type Laid, useLay } from '../../parts/table/laid.ts';
-import { isWhole } from '../../wearers/figure.ts';
+import { isWhole } from '../../wearers/body-outline.ts';
 import { useMake } from '../make-context.ts';
 import { Passage, useCurrentPassage } from '../Passages.tsx';
 import { Answers } from './Answers.tsx';

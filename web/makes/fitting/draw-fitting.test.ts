@@ -3,7 +3,7 @@ import { fittingViews, fittingZones, type Sign, zoneIds, zoneIsOn } from '../../
 import { completeMeasures } from '../../../src/body/index.ts';
 import { housePattern } from '../../../src/drafting/index.ts';
 import { type Mark, marksBounds } from '../../../src/draw/index.ts';
-import { figureOf } from '../../wearers/figure.ts';
+import { figureOf } from '../../wearers/body-outline.ts';
 import { drawFitting } from './draw-fitting.ts';
 import { spotsOf } from './places.ts';
 

@@ -3,7 +3,7 @@ import type { Measures } from '../../../src/body/index.ts';
 import { circle, type Drawing, groupMark, type Mark, pathMark, textMark } from '../../../src/draw/index.ts';
 import { applyToPath, mirrorX } from '../../../src/geometry/index.ts';
 import type { Garment } from '../../../src/pattern/index.ts';
-import { figureOf, halfOutline } from '../../wearers/figure.ts';
+import { figureOf, halfOutline } from '../../wearers/body-outline.ts';
 import { type Kind, partShown, type Spot, spotsOf } from './places.ts';
 import { profileOutline } from './profile.ts';
 import { strokesOf } from './strokes.ts';

@@ -1,7 +1,7 @@
 import { type FittingView, fittingZones, type Half, type ZoneId, zoneIds, zoneIsOn } from '../../../src/alter/index.ts';
 import type { Point } from '../../../src/geometry/index.ts';
 import type { Garment, Pattern } from '../../../src/pattern/index.ts';
-import type { Figure } from '../../wearers/figure.ts';
+import type { Figure } from '../../wearers/body-outline.ts';
 import { armAt, depthsOf } from './profile.ts';
 
 export type Kind = Pattern['kind'];

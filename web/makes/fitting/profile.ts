@@ -1,5 +1,5 @@
 import { type Path, type Point, smoothThrough } from '../../../src/geometry/index.ts';
-import type { Figure } from '../../wearers/figure.ts';
+import type { Figure } from '../../wearers/body-outline.ts';
 
 const p = (x: number, y: number): Point => ({ x, y });
 
