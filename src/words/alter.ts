@@ -31,7 +31,7 @@ const generalProblems: ProblemCatalogue = {
   },
   'alter.halves-do-not-meet': {
     message:
-      'The two halves of {piece} would be {by} different in length at the centre, so it could not be cut in one.',
+      'The two halves of “{piece}” would be {by} different in length at the centre, so it could not be cut in one.',
     remedy: 'Do this on both halves, or give the piece a seam down its centre first.',
   },
   'alter.halves-other-pieces': {
@@ -105,15 +105,15 @@ const generalProblems: ProblemCatalogue = {
     remedy: 'Use a pattern with a side dart, or fit the bust by the starting size.',
   },
   'alter.no-centre': {
-    message: 'From the bust point of {piece} a cut cannot reach the centre and the hem.',
+    message: 'From the bust point of “{piece}” a cut cannot reach the centre and the hem.',
     remedy: 'Look whether the bust point is marked in the right place.',
   },
   'alter.hinge-too-near': {
-    message: 'The armhole of {piece} lies too near the bust point to swing the side out so far.',
+    message: 'The armhole of “{piece}” lies too near the bust point to swing the side out so far.',
     remedy: 'Choose a smaller amount, or start from a larger size.',
   },
   'alter.dart-used-up': {
-    message: 'The bust dart of {piece} does not hold that much to take out.',
+    message: 'The bust dart of “{piece}” does not hold that much to take out.',
     remedy: 'Choose a smaller amount, or start from a smaller size.',
   },
   'alter.no-lengthen-line': {
@@ -126,27 +126,27 @@ const generalProblems: ProblemCatalogue = {
     remedy: 'Shorten by less, or part of it at another place.',
   },
   'alter.grain-not-along': {
-    message: 'The grain of {piece} does not run along its length, so its parts cannot slide along it.',
+    message: 'The grain of “{piece}” does not run along its length, so its parts cannot slide along it.',
     remedy: 'Lengthen the other pieces, and redraft this one.',
   },
   'alter.cut-not-clear': {
-    message: 'A level cut at that height does not go straight through {piece} from one edge to another.',
+    message: 'A level cut at that height does not go straight through “{piece}” from one edge to another.',
     remedy: 'Choose another place to cut.',
   },
   'alter.cut-not-through': {
-    message: 'The cuts on {piece} do not divide it.',
+    message: 'The cuts on “{piece}” do not divide it.',
     remedy: 'Let them end at different places of its outline.',
   },
   'alter.cut-too-short': {
-    message: 'A cut on {piece} would have no length.',
+    message: 'A cut on “{piece}” would have no length.',
     remedy: 'Look whether its marks lie where they should.',
   },
   'alter.cut-leaves-piece': {
-    message: 'A cut would run outside {piece} between its ends.',
+    message: 'A cut would run outside “{piece}” between its ends.',
     remedy: 'Look whether its marks lie where they should; this shape may be too unusual for the alteration.',
   },
   'alter.cut-through-dart': {
-    message: 'A cut on {piece} would go through its dart {dart}.',
+    message: 'A cut on “{piece}” would go through its dart {dart}.',
     remedy: 'Move the dart first, or cut at another place.',
   },
   'alter.tears': {

@@ -81,23 +81,23 @@ export const bustWords: FamilyWords = {
       remedy: 'Choose another alteration.',
     },
     'alter.dart-on-other-piece': {
-      message: 'A dart of {piece} can only be moved to an edge of the same piece.',
+      message: 'A dart of “{piece}” can only be moved to an edge of the same piece.',
       remedy: 'Choose one of its edges.',
     },
     'alter.dart-at-corner': {
-      message: 'The dart of {piece} opens at a corner, where two edges meet.',
+      message: 'The dart of “{piece}” opens at a corner, where two edges meet.',
       remedy: 'Move it into one of the edges first.',
     },
     'alter.dart-hangs': {
-      message: 'The edge of {piece} is sewn to nothing there: {intake} hang as fullness.',
+      message: 'The edge of “{piece}” is sewn to nothing there: {intake} hang as fullness.',
       remedy: 'Gather it into a band, or leave it to hang.',
     },
     'alter.too-much-ease': {
-      message: '{by} is more than can be eased into the seam of {piece} without puckers.',
+      message: '{by} is more than can be eased into the seam of “{piece}” without puckers.',
       remedy: 'Gather it or lay it in tucks.',
     },
     'alter.dart-too-short': {
-      message: 'The dart of {piece} would be shorter than {least}, and pucker.',
+      message: 'The dart of “{piece}” would be shorter than {least}, and pucker.',
       remedy: 'Choose a smaller amount.',
     },
   },

@@ -107,7 +107,7 @@ export const seamsWords: FamilyWords = {
       remedy: 'Choose one of its notches.',
     },
     'alter.notch-off-edge': {
-      message: 'The notch on {piece} would leave its edge.',
+      message: 'The notch on “{piece}” would leave its edge.',
       remedy: 'Choose a smaller amount.',
     },
     'alter.ease-puckers': {

@@ -139,7 +139,7 @@ export const shoulderNeckWords: FamilyWords = {
   },
   problems: {
     'alter.wedge-too-short': {
-      message: 'From the edge of {piece} to where the wedge would end is too short for so much.',
+      message: 'From the edge of “{piece}” to where the wedge would end is too short for so much.',
       remedy: 'Choose a smaller amount.',
     },
     'alter.no-bust-shaping': {
@@ -147,7 +147,7 @@ export const shoulderNeckWords: FamilyWords = {
       remedy: 'Ease the armhole on to a tape, or give the front a bust dart first.',
     },
     'alter.shoulder-too-steep': {
-      message: 'The shoulder of {piece} is too short to be so steep.',
+      message: 'The shoulder of “{piece}” is too short to be so steep.',
       remedy: 'Choose a smaller amount.',
     },
     'alter.no-shoulder-seam': {
@@ -163,15 +163,15 @@ export const shoulderNeckWords: FamilyWords = {
       remedy: 'Choose a pattern with set-in sleeves.',
     },
     'alter.dart-in-edge': {
-      message: 'A dart opens in the line of {piece} that would be drawn anew.',
+      message: 'A dart opens in the line of “{piece}” that would be drawn anew.',
       remedy: 'Move the dart to another edge first.',
     },
     'alter.edge-used-up': {
-      message: 'An edge of {piece} is not long enough to take {by} off.',
+      message: 'An edge of “{piece}” is not long enough to take {by} off.',
       remedy: 'Choose a smaller amount.',
     },
     'alter.neck-too-flat': {
-      message: 'The neckline of {piece} would be nearly level with its shoulder.',
+      message: 'The neckline of “{piece}” would be nearly level with its shoulder.',
       remedy: 'Raise it by less.',
     },
   },

@@ -102,20 +102,25 @@ export const widthWords: FamilyWords = {
       message: 'This garment has no dart at the waist that could take in more or less.',
       remedy: 'Take the side seams in or let them out instead.',
     },
+    'alter.no-edge-beside-dart': {
+      message:
+        'Beside this dart on “{piece}” there is not so much of the edge left: only {room} to its corner or the next dart.',
+      remedy: 'Take the dart in by less, or share the amount between two darts.',
+    },
     'alter.dart-closed': {
-      message: 'The dart of {piece} takes in {intake} only, and would be closed.',
+      message: 'The dart of “{piece}” takes in {intake} only, and would be closed.',
       remedy: 'Choose a smaller amount.',
     },
     'alter.wide-dart': {
-      message: 'The dart of {piece} now takes in {intake}, which makes a sharp point.',
+      message: 'The dart of “{piece}” now takes in {intake}, which makes a sharp point.',
       remedy: 'Share it between two darts.',
     },
     'alter.tucks-deeper': {
-      message: 'Fold the tucks of {piece} deeper by {by} altogether on each half.',
+      message: 'Fold the tucks of “{piece}” deeper by {by} altogether on each half.',
       remedy: 'Mark it beside the tuck lines.',
     },
     'alter.tucks-shallower': {
-      message: 'Fold the tucks of {piece} less deep by {by} altogether on each half.',
+      message: 'Fold the tucks of “{piece}” less deep by {by} altogether on each half.',
       remedy: 'Mark it beside the tuck lines.',
     },
     'alter.sides-hang-apart': {
