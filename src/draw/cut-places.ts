@@ -1,6 +1,7 @@
 import type { Altered, StepOutcome } from '../alter/index.ts';
 import { distance, nearestOnPath, type Path, type Point, pathLength, polyline, tolerance } from '../geometry/index.ts';
 import { edgeLength, edgeRuns, type Garment, hasEdge, outlineOf, type Piece } from '../pattern/index.ts';
+import { cutsOnHalves } from './cut-halves.ts';
 
 /** One place where a piece was cut, as it lay before its parts moved, and what was put in there. */
 export interface CutPlace {
@@ -59,12 +60,19 @@ const placesOf = (garment: Garment, { applied }: StepOutcome, step: number): rea
     return [{ ...place, amount: hinge ? 2 * along : along, hinge }];
   });
 
-/** Every place where a list of alterations cut a piece, step by step; each lies on the piece as the steps before left it. */
+/**
+ * Every place where a list of alterations cut a piece, step by step; each lies on the piece as the steps before left it.
+ * `before` is told in the pieces she has: where right and left differ, the cuts of both are there.
+ */
 export const cutPlaces = (before: Garment, altered: Pick<Altered, 'outcomes'>): readonly CutPlace[] => {
   let garment = before;
+  /** Whether a step before was done on one half only. */
+  let apart = false;
   return altered.outcomes.flatMap((outcome, index) => {
     const places = placesOf(garment, outcome, index + 1);
     garment = outcome.applied.garment;
-    return places;
+    const told = cutsOnHalves(places, outcome.step, before, garment, apart);
+    apart ||= outcome.step.params['side'] === 'right' || outcome.step.params['side'] === 'left';
+    return told;
   });
 };

@@ -4,6 +4,7 @@ export {
   placeInBeforeAfter,
 } from './before-after.ts';
 export { type CardDrawingOptions, drawCard } from './card.ts';
+export { clipPath } from './clip-path.ts';
 export { type CollectionEntry, drawCollection } from './collection.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
 export { type CutPlace, cutPlaces } from './cut-places.ts';

@@ -24,6 +24,8 @@ export interface CoverContent {
   ) => { readonly marks: readonly Mark[]; readonly height: number };
 }
 
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** 10.5 point; nothing a person reads at the table is smaller than 10. */
 const textSize = 3.7;
 const leading = 4.8;
@@ -139,9 +141,12 @@ const itemsOf = (content: CoverContent): readonly FlowItem[] => [
   { kind: 'heading', text: words.pieces },
   ...content.pieces.map(({ number, text }): FlowItem => ({ kind: 'text', lead: `${number}`, text })),
   { kind: 'heading', text: words.alterations },
-  ...(content.alterations.length === 0 ? [words.noAlterations] : content.alterations).map(
-    (text): FlowItem => ({ kind: 'text', text }),
-  ),
+  // Numbered as on the overlays, where every cut says of which step it is.
+  ...(content.alterations.length === 0
+    ? [{ kind: 'text', text: words.noAlterations } as const]
+    : content.alterations.map(
+        (text, index): FlowItem => ({ kind: 'text', lead: `${index + 1}`, text: upperFirst(text) }),
+      )),
   { kind: 'heading', text: words.lines },
   { kind: 'sample', ink: 'cut', text: words.lineCut },
   { kind: 'sample', ink: 'seam', text: words.lineSeam },

@@ -14,8 +14,16 @@ import {
   type TextWidth,
   textMark,
 } from '../draw/index.ts';
-import { pathBounds, pathLength, pathPointAtLength, scaling, translation } from '../geometry/index.ts';
-import { cutLine, outlineOf } from '../pattern/index.ts';
+import {
+  type Path,
+  pathBounds,
+  pathLength,
+  pathPointAtLength,
+  polyline,
+  scaling,
+  translation,
+} from '../geometry/index.ts';
+import { cutLine, dartOf, outlineOf } from '../pattern/index.ts';
 import { bad, formatLength, good, type Problem, type Result } from '../units/index.ts';
 import { fill, formatsWords } from '../words/index.ts';
 import { paperSizes } from './paper.ts';
@@ -64,6 +72,13 @@ const fitted = (marks: readonly Mark[], textWidth: TextWidth): Panel => {
   };
 };
 
+/** The darts of a piece, from leg to leg over the point: without them nobody finds her way on a small drawing. */
+const dartsOf = (piece: ChangedPiece['after']): readonly Path[] =>
+  piece.darts.map(({ id }) => {
+    const { point, legs } = dartOf(piece, id);
+    return polyline([legs[0], point, legs[1]], false);
+  });
+
 /** The piece as it was with where each step cuts, hinges ringed and amounts at `size` once drawn `scale` times as large. */
 const beforePanel = (
   { before, after }: ChangedPiece,
@@ -75,20 +90,22 @@ const beforePanel = (
   const piece = before ?? after;
   const own = cuts.filter((cut) => cut.piece === after.id);
   const amounts: Mark[] = [];
-  const taken: { x: number; y: number; width: number }[] = [];
+  const taken: { x: number; y: number; width: number; text: string }[] = [];
   for (const cut of own) {
     if (cut.amount === null) continue;
     const amount = formatLength(Math.abs(cut.amount), unit, { purpose: 'amount', locale });
     const text = `${cut.step}: ${cut.amount < 0 ? '−' : '+'}${amount}`;
     const width = textWidth(text, size, 'bold');
     const at = pathPointAtLength(cut.path, pathLength(cut.path) / 2);
+    // Two cuts of one step side by side, or the two legs of a wedge, are told once.
+    if (taken.some((one) => one.text === text && Math.hypot(one.x - at.x, one.y - at.y) < width * 1.5)) continue;
     const tries = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5].map((off) => ({ x: at.x, y: at.y + off * size * 1.15 }));
     const free = tries.find(
       (p) =>
         !taken.some((one) => Math.abs(one.y - p.y) < size * 1.1 && Math.abs(one.x - p.x) < (one.width + width) / 2),
     );
     if (!free) continue;
-    taken.push({ ...free, width });
+    taken.push({ ...free, width, text });
     amounts.push(
       filledMark('words', 'paper', rectangle(free.x - width / 2, free.y - size * 0.5, width, size)),
       textMark('words', 'mark', { x: free.x, y: free.y + size * 0.3 }, text, size, {
@@ -102,7 +119,7 @@ const beforePanel = (
   return fitted(
     [
       pathMark('cut', 'mark', cutLine(piece)),
-      pathMark('seam', 'seam', outlineOf(piece)),
+      pathMark('seam', 'seam', outlineOf(piece), ...dartsOf(piece)),
       ...(red.length > 0 ? [pathMark('marks', 'changed', ...red)] : []),
       ...(hinges.length > 0 ? [pathMark('marks', 'mark', ...hinges)] : []),
       ...amounts,

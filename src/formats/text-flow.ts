@@ -81,13 +81,20 @@ export const flow = (
     const first = y === column.top;
     const gap = item.kind === 'heading' && !first ? headingGap : 0;
     const next = items[index + 1];
-    const followed = item.kind === 'heading' && next ? blockOf(next, column.width, style).length * style.leading : 0;
+    const following = () =>
+      item.kind === 'heading' && next ? blockOf(next, column.width, style).length * style.leading : 0;
+    const followed = following();
     // At the head of a column there is nowhere better to go, but for a heading whose words would leave it behind.
     const movable = !first || followed > 0;
     if (movable && y + gap + block.length * style.leading + followed > column.bottom) {
       open();
       // The next column may be of another width.
       block = blockOf(item, column.width, style);
+      // Or too short for a heading and its words; the one after it is then looked at too, and no further.
+      if (followed > 0 && y + block.length * style.leading + following() > column.bottom) {
+        open();
+        block = blockOf(item, column.width, style);
+      }
     } else y += gap;
     for (const line of block) {
       if (y + style.leading > column.bottom) open();

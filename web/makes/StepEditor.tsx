@@ -96,7 +96,8 @@ export const StepEditor = (props: StepEditorProps) => {
           ))}
         </details>
       )}
-      {caution !== '' && inHand && <p className="hint">{caution}</p>}
+      {/* It stays in sight: words that came and went as a step is taken up would move what is being pressed. */}
+      {caution !== '' && <p className="hint">{caution}</p>}
       <div aria-live="polite">
         {refusal && (
           <div className="field-trouble">

@@ -1,6 +1,6 @@
 import type { FittingView, Half, Sign, ZoneId } from '../../../src/alter/index.ts';
 import type { Measures } from '../../../src/body/index.ts';
-import { circle, type Drawing, groupMark, type Mark, pathMark, textMark } from '../../../src/draw/index.ts';
+import { circle, clipPath, type Drawing, groupMark, type Mark, pathMark, textMark } from '../../../src/draw/index.ts';
 import { applyToPath, mirrorX } from '../../../src/geometry/index.ts';
 import type { Garment } from '../../../src/pattern/index.ts';
 import { figureOf, halfOutline } from '../../wearers/body-outline.ts';
@@ -46,7 +46,7 @@ const spotMarks = (spot: Spot, { signs, view, picked, sayPlace, sayPinned }: Fit
       : []),
     ...(pins.length > 0
       ? [
-          textMark('words', 'mark', { x: spot.at.x, y: spot.at.y + pressed + 26 }, pins.join(', '), 24, {
+          textMark('words', 'mark', { x: spot.at.x, y: spot.at.y + pressed + 34 }, pins.join(', '), 24, {
             anchor: 'middle',
             weight: 'bold',
           }),
@@ -68,11 +68,13 @@ export const drawFitting = (asked: FittingAsked): Drawing => {
   const zones = [...new Set(spots.map(({ zone }) => zone))];
   const [from, to] = partShown(f, kind);
   const across = view === 'side' ? 230 : Math.max(f.wrist.x + 90, f.half.hip + 90);
+  const sheet = { minX: -across, maxX: across, minY: from, maxY: to };
   return {
     label: asked.label,
-    bounds: { minX: -across, maxX: across, minY: from, maxY: to },
+    bounds: sheet,
     marks: [
-      pathMark('body', 'body', ...body),
+      // The body is seen as far as the paper goes.
+      pathMark('body', 'body', ...body.flatMap((path) => clipPath(path, sheet))),
       ...zones.map((zone) =>
         groupMark(
           zone,
