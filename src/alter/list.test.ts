@@ -125,6 +125,7 @@ describe('the catalogue', () => {
     '%s has words for all a person reads',
     (id, one) => {
       expect(alterWords.alterations).toHaveProperty([id]);
+      expect(alterWords.alterations[id]?.source, 'where its construction comes from').toMatch(/^[A-Z].+\.$/);
       for (const hold of one.holds) expect(alterWords.holds).toHaveProperty([hold]);
       for (const follow of one.follows) expect(alterWords.follows).toHaveProperty([follow]);
       for (const [name, parameter] of Object.entries(one.params)) {
