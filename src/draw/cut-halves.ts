@@ -3,13 +3,16 @@ import { type AlterationStep, edgeRuns, type Garment } from '../pattern/index.ts
 import type { CutPlace } from './cut-places.ts';
 
 /** How the left half of a piece is told: under which id, and mirrored at which x. */
-interface LeftHalf {
+export interface LeftHalf {
   readonly piece: string;
   readonly atX: number;
 }
 
-/** Where right and left are told apart a piece is either opened at its fold or cut once for each; null where it is neither. */
-const leftHalfOf = (piece: string, told: Garment, half: Garment): LeftHalf | null => {
+/**
+ * Where right and left are told apart a piece is either opened at its fold or cut once for each; null where it is neither.
+ * `told` is the garment in the pieces she has, `half` one half of it, alike on both sides.
+ */
+export const leftHalfOf = (piece: string, told: Garment, half: Garment): LeftHalf | null => {
   const left = `${piece}-left`;
   if (told.pieces.some(({ id }) => id === left)) return { piece: left, atX: 0 };
   const [whole, own] = [told, half].map(({ pieces }) => pieces.find(({ id }) => id === piece));

@@ -54,7 +54,10 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
     const changes = drawChanges(asked, last.current, cache);
     last.current = changes;
     const before = inHand && garmentBefore(size.garment, altered, make.steps, inHand.id);
-    const grip = inHand && before ? gripOf({ step: inHand, before, placeOf: changes.placeOf, say, onMove }) : null;
+    const grip =
+      inHand && before
+        ? gripOf({ step: inHand, before, told: altered.garment, placeOf: changes.placeOf, say, onMove })
+        : null;
     // Papers keep their places while an amount is dragged; another set of papers is seen anew.
     return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}`, grip };
   }, [current, size, altered, make.steps, shown, say, moving, cache, inHand, onMove]);

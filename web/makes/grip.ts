@@ -1,4 +1,5 @@
-import type { Altered } from '../../src/alter/index.ts';
+import type { Altered, Handle } from '../../src/alter/index.ts';
+import { leftHalfOf } from '../../src/draw/index.ts';
 import type { Point } from '../../src/geometry/index.ts';
 import type { AlterationStep, Garment } from '../../src/pattern/index.ts';
 import { fill, webWords } from '../../src/words/index.ts';
@@ -26,6 +27,8 @@ interface GripAsked {
   readonly step: AlterationStep;
   /** The garment the step is done to. */
   readonly before: Garment;
+  /** The garment as it lies on the table, right and left in pieces of their own where they differ. */
+  readonly told: Garment;
   readonly placeOf: (piece: string) => Point | null;
   readonly say: Say;
   readonly onMove: (amount: number) => void;
@@ -35,13 +38,25 @@ interface GripAsked {
 export const garmentNext = (bought: Garment, altered: Altered): Garment =>
   altered.outcomes.at(-1)?.applied.garment ?? bought;
 
+/** A handle stands on the half its step is done on: on the left one it is mirrored, as that half is. */
+const onItsHalf = (handle: Handle | null, step: AlterationStep, told: Garment, half: Garment): Handle | null => {
+  const left = handle && step.params['side'] === 'left' ? leftHalfOf(handle.piece, told, half) : null;
+  if (!handle || !left) return handle;
+  const { at, perMillimetre } = handle;
+  return {
+    piece: left.piece,
+    at: { x: 2 * left.atX - at.x, y: at.y },
+    perMillimetre: { x: -perMillimetre.x, y: perMillimetre.y },
+  };
+};
+
 /** The point of a step that can be dragged, where it lies on the table; null where it has none. */
-export const gripOf = ({ step, before, placeOf, say, onMove }: GripAsked): Grip | null => {
+export const gripOf = ({ step, before, told, placeOf, say, onMove }: GripAsked): Grip | null => {
   const alteration = alterationOf(step);
   const parameter = alteration?.amount ? alteration.params[alteration.amount] : undefined;
   if (!step.on || !alteration?.amount || !alteration.handle || parameter?.unit !== 'mm') return null;
   if (alteration.needs(before) !== null) return null;
-  const handle = alteration.handle(before, step.params);
+  const handle = onItsHalf(alteration.handle(before, step.params), step, told, before);
   const place = handle && placeOf(handle.piece);
   const { x, y } = handle?.perMillimetre ?? { x: 0, y: 0 };
   if (!handle || !place || (x === 0 && y === 0)) return null;

@@ -3,7 +3,7 @@ import type { Bounds } from '../../../src/geometry/index.ts';
 import { type Laid, sheetBounds } from './laid.ts';
 import { ruleBreadth } from './Rule.tsx';
 import { useHeld } from './useHeld.ts';
-import { fitView, outgrown, resized, type Screen, type View } from './view.ts';
+import { fitView, leaves, outgrown, resized, type Screen, type View } from './view.ts';
 
 /** Free px on every side of a drawing; at the top and left the rule lies besides. */
 const insetsFor = (screen: Screen) => {
@@ -18,6 +18,10 @@ interface Fitted {
   readonly screen: Screen;
   readonly moved: boolean;
 }
+
+/** Whether what is laid reaches out of the view that was fitted. */
+const strays = ({ bounds, screen }: Fitted, laid: Laid): boolean =>
+  leaves(fitView(bounds, screen, insetsFor(screen)), sheetBounds(laid), screen, ruleBreadth);
 
 /**
  * The view of what is laid: fitted when the subject changes, when its drawing outgrows it, or when asked, and otherwise
@@ -40,6 +44,8 @@ export const useView = (laid: Laid | null, screen: Screen | null) => {
     const before = fitted.current;
     if (before?.subject !== laid.subject) showAll();
     else if (!held && outgrown(before.bounds, sheetBounds(laid))) showAll();
+    // While her hand has left the view as it was fitted, nothing grows out of sight.
+    else if (!held && !before.moved && before.screen === screen && strays(before, laid)) showAll();
     else if (before.screen !== screen) {
       if (!before.moved) showAll();
       else {

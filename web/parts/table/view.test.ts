@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hasRoom, rule } from './ticks.ts';
-import { fitView, outgrown, panBy, pinch, resized, toScreen, toTable, type View, zoomAt } from './view.ts';
+import { fitView, leaves, outgrown, panBy, pinch, resized, toScreen, toTable, type View, zoomAt } from './view.ts';
 
 const view: View = { scale: 0.8, left: -120, top: 40 };
 const near = (a: { x: number; y: number }, b: { x: number; y: number }) => Math.hypot(a.x - b.x, a.y - b.y) < 1e-6;
@@ -68,6 +68,20 @@ describe('a drawing that changed', () => {
     expect(outgrown(before, { ...before, maxX: 225 })).toBe(true);
     expect(outgrown(before, { ...before, maxY: 85 })).toBe(true);
     expect(outgrown(before, { minX: 30, minY: 0, maxX: 230, maxY: 100 })).toBe(true);
+  });
+});
+
+describe('what leaves the screen', () => {
+  const screen = { width: 400, height: 300 };
+  const bounds = { minX: 0, minY: 0, maxX: 200, maxY: 100 };
+  const seen = fitView(bounds, screen, { left: 50, top: 50, right: 20, bottom: 20 });
+  it('is not a drawing the view was fitted to', () => {
+    expect(leaves(seen, bounds, screen, 30)).toBe(false);
+  });
+  it('is one that grew past an edge, or under the rule', () => {
+    expect(leaves(seen, { ...bounds, maxX: 240 }, screen, 30)).toBe(true);
+    expect(leaves(seen, { ...bounds, minX: -20 }, screen, 30)).toBe(true);
+    expect(leaves(seen, { ...bounds, minX: -5 }, screen, 30)).toBe(false);
   });
 });
 

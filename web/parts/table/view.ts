@@ -68,6 +68,13 @@ export const outgrown = (before: Bounds, now: Bounds): boolean => {
   return across > wide * mostChange || down > high * mostChange;
 };
 
+/** Whether some of a drawing lies off the screen, or under the rule at its left and top. */
+export const leaves = (view: View, bounds: Bounds, screen: Screen, rule: number): boolean => {
+  const from = toScreen(view, { x: bounds.minX, y: bounds.minY });
+  const to = toScreen(view, { x: bounds.maxX, y: bounds.maxY });
+  return from.x < rule || from.y < rule || to.x > screen.width || to.y > screen.height;
+};
+
 /** Zooms by `factor`, keeping what lies under the screen point `at` where it is. */
 export const zoomAt = (view: View, factor: number, at: Point): View => {
   const scale = within(view.scale * factor, leastScale, mostScale);
