@@ -33,7 +33,9 @@ describe('what a step names, as the trade names it', () => {
     const first = applyAlterations(blouse, [moved]);
     expect(first.refusal).toBeNull();
     const dart = first.garment.pieces.find(({ id }) => id === 'front')?.darts[0]?.id;
-    const list = [moved, step('dart-to', { dart: `front/${dart}`, as: 'gathers', side: 'both' })];
+    expect(dart).toBe('hem-dart');
+    // What a step leaves to the garment is the first that fits, and is named all the same.
+    const list = [moved, step('dart-to', { as: 'gathers', side: 'both' })];
     const { outcomes } = applyAlterations(blouse, list);
     expect(sayOutcomes(blouse, outcomes, 'cm')).toEqual([
       'the front bust dart moved to the front hem',

@@ -1,4 +1,4 @@
-import type { StepOutcome } from '../alter/index.ts';
+import { alterationCatalogue, type StepOutcome } from '../alter/index.ts';
 import type { AlterationStep, Garment, Piece } from '../pattern/index.ts';
 import type { Unit } from '../units/index.ts';
 import { drawWords, fill, type NamedKind, sayStep } from '../words/index.ts';
@@ -34,9 +34,22 @@ export const findNamed = (garment: Garment, of: NamedKind, id: string): string |
 export const sayNamed = (garment: Garment, of: NamedKind, id: string): string =>
   findNamed(garment, of, id) ?? (of === 'edge' ? sayEdge(id.split('/').at(-1) ?? id) : sayId(id.replaceAll('/', '-')));
 
-/** A step in words, what it names said as in the first of these garments that has it. */
+/** A step with what it leaves to the garment filled in: of several darts the first is meant, and is then named. */
+const withNames = (garment: Garment, step: AlterationStep): AlterationStep => {
+  const alteration = alterationCatalogue.find(({ id, version }) => id === step.alteration && version === step.version);
+  if (!alteration?.options || alteration.needs(garment) !== null) return step;
+  let params = step.params;
+  for (const [name, parameter] of Object.entries(alteration.params)) {
+    if (parameter.unit !== 'named' || params[name] !== undefined) continue;
+    const first = alteration.options(garment, name, params)[0];
+    if (first !== undefined) params = { ...params, [name]: first };
+  }
+  return { ...step, params };
+};
+
+/** A step in words, done to the first of these garments; what it names is said as in the first that has it. */
 export const sayStepOn = (garments: readonly Garment[], step: AlterationStep, unit: Unit): string =>
-  sayStep(step, unit, (of, id) => {
+  sayStep(garments[0] ? withNames(garments[0], step) : step, unit, (of, id) => {
     for (const garment of garments) {
       const found = findNamed(garment, of, id);
       if (found !== null) return lowerFirst(found);

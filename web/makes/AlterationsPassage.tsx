@@ -15,6 +15,7 @@ import { garmentBefore, garmentNext, gripOf } from './grip.ts';
 import { useMake } from './make-context.ts';
 import { Passage, useCurrentPassage } from './Passages.tsx';
 import { StepEditor } from './StepEditor.tsx';
+import { alongEdge, shareGripOf } from './share-grip.ts';
 import { addStep, alterationOf, begunIn, putBack, setParam, suggestionFor } from './steps.ts';
 import { UsualAlterations } from './UsualAlterations.tsx';
 import { sayWhatFollows } from './what-follows.ts';
@@ -29,7 +30,8 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
   const cache = useMemo(createDrawingCache, []);
   const moving = useSettled(altered) !== altered;
   const id = inHand?.id;
-  const amountName = inHand && alterationOf(inHand)?.amount;
+  const alteration = inHand && alterationOf(inHand);
+  const amountName = alteration && (alteration.amount ?? alongEdge);
   /** Her hand moved the point last, and not a field. */
   const byHand = useRef(false);
   const onMove = useCallback(
@@ -54,9 +56,10 @@ const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) 
     const changes = drawChanges(asked, last.current, cache);
     last.current = changes;
     const before = inHand && garmentBefore(size.garment, altered, make.steps, inHand.id);
+    const asks = { told: altered.garment, placeOf: changes.placeOf, say, onMove };
     const grip =
       inHand && before
-        ? gripOf({ step: inHand, before, told: altered.garment, placeOf: changes.placeOf, say, onMove })
+        ? (gripOf({ ...asks, step: inHand, before }) ?? shareGripOf({ ...asks, step: inHand, before }))
         : null;
     // Papers keep their places while an amount is dragged; another set of papers is seen anew.
     return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}`, grip };

@@ -23,7 +23,7 @@ export const garmentBefore = (
   return altered.outcomes.findLast(({ step }) => earlier.has(step.id))?.applied.garment ?? bought;
 };
 
-interface GripAsked {
+export interface GripAsked {
   readonly step: AlterationStep;
   /** The garment the step is done to. */
   readonly before: Garment;
