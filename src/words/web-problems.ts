@@ -2,6 +2,10 @@ import type { ProblemCatalogue } from './catalogue.ts';
 
 /** What can go wrong on the page itself. */
 export const webProblems: ProblemCatalogue = {
+  'web.named-gone': {
+    message: '{named} is not there where this step stands in the list.',
+    remedy: 'Choose another, or do this step earlier or later.',
+  },
   'web.silent': {
     message: 'The workroom does not answer: the program that keeps it may have been stopped.',
     remedy: 'What you type is kept in this browser. Start the program again; the page carries on by itself.',

@@ -181,6 +181,51 @@ describe.skipIf(chromiumPath === null)('the alterations of a make', () => {
     await usual.getByRole('button', { name: 'Take Full bust' }).click();
     await expect.poll(async () => (await bustOf('Second trial'))?.['amount']).toBeCloseTo(14, 6);
     expect(await usual.count()).toBe(0);
+  });
+
+  it('says an amount on one half as of that half, and still offers what can be done after it', async () => {
+    await alterations.getByLabel('Find an alteration').fill('sloping');
+    await alterations.getByRole('button', { name: 'Add Shoulders squarer or more sloping to the list' }).click();
+    const step = alterations.getByRole('listitem', { name: /Shoulders squarer/ });
+    await step.getByText('Where and how', { exact: false }).click();
+    await step.getByRole('radio', { name: 'Left', exact: true }).check();
+    await step.getByRole('radio', { name: 'Lower', exact: true }).check();
+    await step.getByLabel('By how much').fill('1.0');
+    await step.getByText(/^Lower: 1\.0\scm on the left half only$/).waitFor();
+    expect(await step.getByLabel('In all').count()).toBe(0);
+    await alterations.getByLabel('Find an alteration').fill('shoulders');
+    await alterations.getByRole('button', { name: 'Add Shoulders broader or narrower to the list' }).waitFor();
+  });
+
+  it('moves a dart along its new edge by hand, and names what it means whatever the order', async () => {
+    await alterations.getByLabel('Find an alteration').fill('move a dart');
+    await alterations.getByRole('button', { name: 'Add Move a dart to the list' }).click();
+    const step = alterations.getByRole('listitem', { name: /Move a dart/ });
+    await step.getByLabel('To which edge').selectOption({ label: 'Front hem' });
+    const along = page.getByRole('slider', { name: /^Move a dart, how far along/ });
+    await along.focus();
+    await page.keyboard.press('PageUp');
+    await step.getByText('How far along it: 60 %').waitFor();
+    const moved = (await stepsOf('Second trial')).at(-1);
+    expect(moved?.params).toMatchObject({ dart: 'front/bust', to: 'front/hem' });
+    expect(Number(moved?.params['at'])).toBeCloseTo(0.6, 6);
+    await alterations.getByLabel('Find an alteration').fill('gathers');
+    await alterations.getByRole('button', { name: 'Add Dart let go into gathers, tucks or ease to the list' }).click();
+    await alterations.getByRole('button', { name: /^Do Dart let go .* earlier$/ }).click();
+    await alterations
+      .getByText('Front hem dart is not there where this step stands in the list.', { exact: false })
+      .waitFor();
+    expect(await alterations.getByText(/front\/hem/).count()).toBe(0);
+    await alterations.getByRole('button', { name: /^Do Dart let go .* later$/ }).click();
+  });
+
+  it('puts back every step that was taken off', async () => {
+    const before = (await stepsOf('Second trial')).map(({ alteration }) => alteration);
+    await alterations.getByRole('button', { name: /^Take Dart let go .* off the list$/ }).click();
+    await alterations.getByRole('button', { name: 'Take Move a dart off the list' }).click();
+    await alterations.getByRole('button', { name: /^Put back Move a dart/ }).click();
+    await alterations.getByRole('button', { name: /^Put back Dart let go/ }).click();
+    await expect.poll(async () => (await stepsOf('Second trial')).map(({ alteration }) => alteration)).toEqual(before);
     expect(faults).toEqual([]);
   });
 });

@@ -6,7 +6,7 @@ import {
   type Refusal,
   type StepOutcome,
 } from '../../src/alter/index.ts';
-import { sayEdge, sayEdgeOf, saySeam } from '../../src/draw/index.ts';
+import { sayEdge, sayEdgeOf, sayNamed, saySeam } from '../../src/draw/index.ts';
 import type { AlterationStep, Garment } from '../../src/pattern/index.ts';
 import { lengthAsShown, type Problem } from '../../src/units/index.ts';
 import { type AlterationWords, alterWords, webWords } from '../../src/words/index.ts';
@@ -55,6 +55,8 @@ const oneHalf = ({ params }: Done): 'right' | 'left' | null =>
 
 /** How many times the amount of a step is put in: on one half of the body half as often. */
 export const timesPutIn = (step: Done): 1 | 2 | 4 => {
+  // What says itself what it is on is not counted up besides.
+  if (spoken[step.alteration]?.per !== undefined) return 1;
   const times = timesInAll(step.alteration);
   return oneHalf(step) === null || times === 1 ? times : times === 4 ? 2 : 1;
 };
@@ -82,7 +84,8 @@ const amountOn = (step: Done, mm: number, say: Say): string => {
     const plain = timesInAll(step.alteration) === 1;
     return say.words(plain ? words.amountOnly : partWords(step).both, values);
   }
-  return say.words(words.amountPer, { ...values, per: oneHalf(step) === null ? per : (perOne ?? per) });
+  const on = say.words(oneHalf(step) === null ? per : (perOne ?? per), { twice: length(marked * 2) });
+  return say.words(words.amountPer, { ...values, per: on });
 };
 
 /** An amount of a step in words: which way it goes where it may go either, on each part and in all. */
@@ -133,7 +136,7 @@ const where = (
 };
 
 /** Less than this, mm, is nothing at a table: no tape shows it. */
-const worthSaying = 0.05;
+const worthSaying = 0.25;
 
 const sayHeld = (held: Held, garment: Garment, say: Say): string =>
   say.words(Math.abs(held.by) < worthSaying ? words.heldLine : words.heldOff, {
@@ -153,11 +156,15 @@ const sayChange = (change: Change, garment: Garment, say: Say): string =>
 const unique = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
 
 /** What one step did: that all it holds was checked, and what it changed. */
-export const sayOutcome = ({ applied }: StepOutcome, say: Say) => ({
-  summary: say.words(words.summary, { held: applied.held.length, changes: applied.changes.length }),
-  held: unique(applied.held.map((held) => sayHeld(held, applied.garment, say))),
-  changes: unique(applied.changes.map((change) => sayChange(change, applied.garment, say))),
-});
+export const sayOutcome = ({ applied }: StepOutcome, say: Say) => {
+  const held = unique(applied.held.map((one) => sayHeld(one, applied.garment, say)));
+  const changes = unique(
+    applied.changes
+      .filter(({ by }) => Math.abs(by) >= worthSaying)
+      .map((change) => sayChange(change, applied.garment, say)),
+  );
+  return { summary: say.words(words.summary, { held: held.length, changes: changes.length }), held, changes };
+};
 
 export const sayWarnings = ({ applied }: StepOutcome, say: Say): readonly string[] =>
   unique(
@@ -166,6 +173,15 @@ export const sayWarnings = ({ applied }: StepOutcome, say: Say): readonly string
       return `${message} ${remedy}`;
     }),
   );
+
+/** A dart, seam or notch the step means and the garment it is done to has not. */
+const namedGone = ({ alteration, problem }: Refusal, garment: Garment): Problem | null => {
+  const { parameter, given } = problem.values ?? {};
+  if (problem.code !== 'alter.not-a-choice' || typeof given !== 'string' || typeof parameter !== 'string') return null;
+  const named = alterationCatalogue.find(({ id }) => id === alteration)?.params[parameter];
+  if (named?.unit !== 'named') return null;
+  return { code: 'web.named-gone', values: { named: sayNamed(garment, named.of, given) } };
+};
 
 /** A problem tells of seams, edges, levels and choices by their ids; here they get their names. */
 const withNames = ({ code, values }: Problem, garment: Garment): Problem => {
@@ -190,6 +206,6 @@ const withNames = ({ code, values }: Problem, garment: Garment): Problem => {
 };
 
 export const sayRefusal = (refusal: Refusal, garment: Garment, say: Say): string => {
-  const { message, remedy } = say.problem(withNames(refusal.problem, garment));
+  const { message, remedy } = say.problem(namedGone(refusal, garment) ?? withNames(refusal.problem, garment));
   return `${message} ${remedy}`;
 };

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { alterationCatalogue } from '../../src/alter/index.ts';
+import { housePattern } from '../../src/drafting/index.ts';
 import type { Way } from '../../src/fit/index.ts';
 import { makeSchema } from '../../src/make/index.ts';
 import { newMake } from '../app/documents.ts';
 import {
   addStep,
   alterationOf,
+  begunIn,
   changeStep,
   moveStep,
   newStep,
@@ -91,5 +93,16 @@ describe('an alteration list', () => {
       expect(range.most * range.stop).toBeLessThanOrEqual(60);
       expect((range.most + 1) * range.stop).toBeGreaterThan(60);
     }
+  });
+});
+
+describe('a step begun on a garment', () => {
+  it('writes down what it names, so that it means the same when the list is put in another order', () => {
+    const garment = housePattern('blouse')?.pattern().sizes[0]?.garment;
+    const moveDart = alterationCatalogue.find(({ id }) => id === 'move-dart');
+    if (!garment || !moveDart) throw new Error('no dart to move');
+    const begun = begunIn(moveDart, garment);
+    expect(begun['dart']).toBe('front/bust');
+    expect(moveDart.options?.(garment, 'to', begun)).toContain(begun['to']);
   });
 });

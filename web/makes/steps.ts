@@ -25,16 +25,21 @@ const begunWith = (parameter: Parameter): number | string | undefined => {
   return parameter.unit === 'share' ? (parameter.usual[0] + parameter.usual[1]) / 2 : undefined;
 };
 
-/** What a step is begun with on a garment: as usual, and of places to choose from one the garment has. */
-export const begunIn = (alteration: Alteration, garment: Garment): AlterationStep['params'] =>
-  Object.fromEntries(
-    Object.entries(alteration.params).flatMap(([name, parameter]) => {
-      const here = parameter.unit === 'choice' ? (alteration.options?.(garment, name) ?? []) : [];
-      const usual = begunWith(parameter);
-      const value = here.length > 0 && !here.includes(String(usual)) ? here[0] : usual;
-      return value === undefined ? [] : [[name, value] as const];
-    }),
-  );
+/**
+ * What a step is begun with on a garment: as usual, of places to choose from one the garment has, and of what it names the
+ * first that fits. That is written down, so that the step means the same dart or seam when others come before it.
+ */
+export const begunIn = (alteration: Alteration, garment: Garment): AlterationStep['params'] => {
+  let begun: AlterationStep['params'] = {};
+  for (const [name, parameter] of Object.entries(alteration.params)) {
+    const chosen = parameter.unit === 'choice' || parameter.unit === 'named';
+    const here = chosen ? (alteration.options?.(garment, name, begun) ?? []) : [];
+    const usual = begunWith(parameter);
+    const value = here.length > 0 && !here.includes(String(usual)) ? here[0] : usual;
+    if (value !== undefined) begun = { ...begun, [name]: value };
+  }
+  return begun;
+};
 
 /** A new step of an alteration, as the fit suggests it or else as it is usually begun. */
 export const newStep = (

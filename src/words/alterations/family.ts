@@ -28,7 +28,7 @@ export interface AlterationWords {
   readonly source?: string;
   /** The step as it is written on paper or read out. */
   readonly sentence?: (step: SpokenStep, say: SayAmount, name: SayNamed) => string;
-  /** What its amount is on, where it is not put in twice or more: `on each sleeve`. */
+  /** What its amount is on, where “on each half, in all” would not say it: `on each sleeve`; `{twice}` is twice the amount. */
   readonly per?: string;
   /** The same where it is done on one half of the body only, if that is said otherwise: `on the sleeve`. */
   readonly perOne?: string;

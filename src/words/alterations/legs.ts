@@ -33,7 +33,7 @@ export const legsWords: FamilyWords = {
     'crotch-curve': {
       name: 'Crotch curve deeper or flatter',
       about:
-        'Scoops the crotch seam of front or back deeper at its lower half, or makes it flatter; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
+        'Scoops the crotch seam of front or back deeper, or makes it flatter: where the curve leaves the straight of the seam it lies so much lower or higher, less and less towards the crotch point; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
       source: 'Fitting manuals on scooping the crotch for a full or low seat.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch curve ${amount(params) < 0 ? 'flatter' : 'deeper'} by ${say(Math.abs(amount(params)))}`,
@@ -52,6 +52,8 @@ export const legsWords: FamilyWords = {
         `${byHalves(step, 'legs', 'leg')} ${amount(step.params) < 0 ? 'narrower' : 'wider'} at the ${where(step.params)} by ${say(Math.abs(amount(step.params)))} on each piece, ${say(Math.abs(amount(step.params)), 2)} ${byHalves(step, 'round each leg', 'round it')}`,
       more: 'Wider',
       less: 'Narrower',
+      per: 'on each piece, {twice} round each leg',
+      perOne: 'on each piece, {twice} round the leg',
     },
   },
   choices: { front: 'On the front', back: 'On the back', knee: 'At the knee', hem: 'At the hem' },
