@@ -22,6 +22,14 @@ export const leftHalfOf = (piece: string, told: Garment, half: Garment): LeftHal
   return { piece, atX: pathStart(run).x };
 };
 
+/** The pieces a step touched, by the ids of the paper she has: where right and left are cut apart, those of the half it was done on. */
+export const piecesTold = (pieces: readonly string[], { params }: AlterationStep, told: Garment): readonly string[] =>
+  pieces.flatMap((id) => {
+    const left = `${id}-left`;
+    if (params['side'] === 'right' || !told.pieces.some((piece) => piece.id === left)) return [id];
+    return params['side'] === 'left' ? [left] : [id, left];
+  });
+
 const turnedOver = (place: CutPlace, { piece, atX }: LeftHalf): CutPlace => {
   const over = mirrorX(atX);
   return {

@@ -1,6 +1,13 @@
-import type { Altered } from '../alter/index.ts';
-import { cutPlaces, pieceDiffers, sayId, sayOutcomes, saySeam } from '../draw/index.ts';
-import { finishedGirths, type Garment, type Piece, type SeamWalk, walkAll } from '../pattern/index.ts';
+import type { Altered, Applied } from '../alter/index.ts';
+import { cutPlaces, pieceDiffers, piecesTold, sayId, sayOutcomes, saySeam } from '../draw/index.ts';
+import {
+  type AlterationStep,
+  finishedGirths,
+  type Garment,
+  type Piece,
+  type SeamWalk,
+  walkAll,
+} from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { alterWords, fill, formatsWords, sentence } from '../words/index.ts';
 import type { FlowItem } from './text-flow.ts';
@@ -49,9 +56,11 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
   const hinged = new Set(cutPlaces(subject.before, altered).flatMap(({ step, hinge }) => (hinge ? [step] : [])));
   return [
     heading(words.steps),
-    ...altered.outcomes.map(({ applied }, index): FlowItem => {
+    ...altered.outcomes.map(({ step, applied }, index): FlowItem => {
       const pieces = namesOf(
-        applied.garment,
+        subject,
+        step,
+        applied,
         applied.pieces.filter(({ puts }) => puts.length > 0),
       );
       const text = upperFirst(steps[index] ?? '');
@@ -64,10 +73,10 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
     heading(words.table),
     tick(words.first),
     tick(words.rule),
-    ...altered.outcomes.map(({ applied }, index) => {
+    ...altered.outcomes.map(({ step, applied }, index) => {
       const number = String(index + 1);
-      const cut = namesOf(applied.garment, applied.cuts);
-      const touched = namesOf(applied.garment, applied.pieces);
+      const cut = namesOf(subject, step, applied, applied.cuts);
+      const touched = namesOf(subject, step, applied, applied.pieces);
       const how = cut === '' ? words.move : hinged.has(index + 1) ? words.cut : words.cutThrough;
       return tick(say(how, { number, pieces: cut === '' ? touched : cut }));
     }),
@@ -80,8 +89,18 @@ export const summaryItems = (subject: SummarySubject): readonly FlowItem[] => {
   ];
 };
 
-const namesOf = (garment: Garment, of: readonly { readonly piece: string }[]): string =>
-  [...new Set(of.map(({ piece }) => garment.pieces.find(({ id }) => id === piece)?.name ?? piece))].join(', ');
+/** The pieces of a step as she has them at the end; one that a later step took away as it was then. */
+const namesOf = (
+  { altered }: SummarySubject,
+  step: AlterationStep,
+  applied: Applied,
+  of: readonly { readonly piece: string }[],
+): string => {
+  const ids = of.map(({ piece }) => piece);
+  const known = [...altered.garment.pieces, ...applied.garment.pieces];
+  const names = piecesTold(ids, step, altered.garment).map((id) => known.find((piece) => piece.id === id)?.name ?? id);
+  return [...new Set(names)].join(', ');
+};
 
 /** Seams of pieces that changed whose lengths changed, each once; where none did, every seam of those pieces. */
 const walksOf = (subject: SummarySubject): readonly SeamWalk[] => {

@@ -1,71 +1,24 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Alteration } from '../../src/alter/index.ts';
-import { createDrawingCache } from '../../src/draw/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
 import { useSay } from '../app/settings.tsx';
 import { Select } from '../parts/Select.tsx';
-import { type Laid, useLay } from '../parts/table/laid.ts';
 import { useSettled } from '../parts/useSettled.ts';
 import { AlterationPicker } from './AlterationPicker.tsx';
 import { AlteredEase, TooTight } from './AlteredEase.tsx';
 import { alterationName } from './alteration-words.ts';
-import { type Changes, drawChanges, type ShownPieces } from './drawings.ts';
-import { garmentBefore, garmentNext, gripOf } from './grip.ts';
+import type { ShownPieces } from './drawings.ts';
+import { garmentBefore, garmentNext } from './grip.ts';
 import { useMake } from './make-context.ts';
-import { Passage, useCurrentPassage } from './Passages.tsx';
-import { StepEditor } from './StepEditor.tsx';
-import { alongEdge, shareGripOf } from './share-grip.ts';
-import { addStep, alterationOf, begunIn, putBack, setParam, suggestionFor } from './steps.ts';
+import { Passage } from './Passages.tsx';
+import { StepEditor, stepSwitchId } from './StepEditor.tsx';
+import { addStep, begunIn, putBack, suggestionFor } from './steps.ts';
 import { UsualAlterations } from './UsualAlterations.tsx';
-import { sayWhatFollows } from './what-follows.ts';
+import { useBeforeAfter } from './useBeforeAfter.ts';
+import { WhatFollows } from './WhatFollows.tsx';
 
 const words = webWords.make.alterations;
-
-const useBeforeAfter = (shown: ShownPieces, inHand: AlterationStep | undefined) => {
-  const say = useSay();
-  const { make, size, altered, change } = useMake();
-  const current = useCurrentPassage() === 'alterations';
-  const last = useRef<Changes | null>(null);
-  const cache = useMemo(createDrawingCache, []);
-  const moving = useSettled(altered) !== altered;
-  const id = inHand?.id;
-  const alteration = inHand && alterationOf(inHand);
-  const amountName = alteration && (alteration.amount ?? alongEdge);
-  /** Her hand moved the point last, and not a field. */
-  const byHand = useRef(false);
-  const onMove = useCallback(
-    (amount: number) => {
-      byHand.current = true;
-      if (id && amountName) change((before) => setParam(before, id, amountName, amount), `${id} ${amountName}`);
-    },
-    [change, id, amountName],
-  );
-  // A point cannot be drawn further than the piece bears: it stops at the most that holds.
-  const largest = altered.refusal?.step === id ? altered.refusal?.largest : undefined;
-  useEffect(() => {
-    if (!byHand.current || !largest || !id) return;
-    byHand.current = false;
-    change((before) => setParam(before, id, largest.parameter, largest.amount), `${id} ${largest.parameter}`);
-  }, [largest, id, change]);
-  const laid = useMemo((): Laid | null => {
-    if (!current) return null;
-    const steps = altered.outcomes.length;
-    const label = say.words(steps === 0 ? words.pictureNone : words.picture, { size: size.id, steps });
-    const asked = { before: altered.before, after: altered.garment, shown, label, unit: say.unit, moving };
-    const changes = drawChanges(asked, last.current, cache);
-    last.current = changes;
-    const before = inHand && garmentBefore(size.garment, altered, make.steps, inHand.id);
-    const asks = { told: altered.garment, placeOf: changes.placeOf, say, onMove };
-    const grip =
-      inHand && before
-        ? (gripOf({ ...asks, step: inHand, before }) ?? shareGripOf({ ...asks, step: inHand, before }))
-        : null;
-    // Papers keep their places while an amount is dragged; another set of papers is seen anew.
-    return { drawing: changes.drawing, subject: `alterations ${size.id} ${changes.papers}`, grip };
-  }, [current, size, altered, make.steps, shown, say, moving, cache, inHand, onMove]);
-  useLay(laid);
-};
 
 /** A step that was taken off the list, and where it stood. */
 interface Removed {
@@ -73,24 +26,7 @@ interface Removed {
   readonly place: number;
 }
 
-/** What the list does to the rest, once her hand rests. */
-const WhatFollows = () => {
-  const say = useSay();
-  const { altered } = useMake();
-  const rested = useSettled(altered);
-  const lines = useMemo(() => sayWhatFollows(rested.before, rested.garment, say), [rested, say]);
-  if (lines.length === 0) return null;
-  return (
-    <section className="what-follows" aria-labelledby="what-follows">
-      <h3 id="what-follows">{words.followsTitle}</h3>
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </section>
-  );
-};
+const putBackId = (step: string): string => `put-back-${step}`;
 
 /** Alterations: the list, each with its amount, and the pieces before and after. */
 export const AlterationsPassage = () => {
@@ -116,6 +52,10 @@ export const AlterationsPassage = () => {
     const amount = step?.querySelector<HTMLElement>('.amount input[type="text"]');
     (amount ?? step?.querySelector<HTMLElement>('select, input'))?.focus({ preventScroll: true });
   }, [count]);
+  const onRemoved = (step: AlterationStep, place: number) => {
+    next.current = putBackId(step.id);
+    setRemoved((before) => [{ step, place }, ...before.filter((old) => old.step.id !== step.id)]);
+  };
   const add = (alteration: Alteration) => {
     awaited.current = count;
     setAdded(say.words(words.added, { name: alterationName(alteration.id), number: count + 1 }));
@@ -126,6 +66,14 @@ export const AlterationsPassage = () => {
       `add step ${count + 1}`,
     );
   };
+  /** What the keyboard is taken to once it is there: a verb that went away with its step would let go of it. */
+  const next = useRef<string | null>(null);
+  useEffect(() => {
+    const element = next.current === null ? null : document.getElementById(next.current);
+    if (!element) return;
+    next.current = null;
+    element.focus({ preventScroll: true });
+  });
   const gone = removed.filter(({ step }) => !make.steps.some(({ id }) => id === step.id));
   return (
     <Passage id="alterations" title={webWords.make.passages.alterations}>
@@ -143,9 +91,7 @@ export const AlterationsPassage = () => {
               before={garmentBefore(size.garment, altered, make.steps, step.id)}
               inHand={inHand?.id === step.id}
               onTake={() => setTaken(step.id)}
-              onRemoved={(one, at) =>
-                setRemoved((before) => [{ step: one, place: at }, ...before.filter((old) => old.step.id !== one.id)])
-              }
+              onRemoved={onRemoved}
               outcome={altered.outcomes.find((one) => one.step.id === step.id)}
               refusal={altered.refusal?.step === step.id ? altered.refusal : null}
               stopped={altered.refusal !== null}
@@ -158,9 +104,13 @@ export const AlterationsPassage = () => {
           {gone.map(({ step, place }) => (
             <button
               key={step.id}
+              id={putBackId(step.id)}
               type="button"
               className="verb verb-quiet"
-              onClick={() => change((before) => putBack(before, step, place), `put back ${step.id}`)}
+              onClick={() => {
+                next.current = stepSwitchId(step.id);
+                change((before) => putBack(before, step, place), `put back ${step.id}`);
+              }}
             >
               {say.words(words.putBack, { name: alterationName(step.alteration) })}
             </button>

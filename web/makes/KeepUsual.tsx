@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Wearer } from '../../src/body/index.ts';
 import type { AlterationStep } from '../../src/pattern/index.ts';
 import { webWords } from '../../src/words/index.ts';
@@ -47,9 +47,16 @@ export const useKeeping = (step: AlterationStep): Keeping => {
 export const KeepVerb = ({ keeping, title }: { readonly keeping: Keeping; readonly title: string }) => {
   const say = useSay();
   const { name, reason, first, setReason } = keeping;
+  const button = useRef<HTMLButtonElement>(null);
+  const asked = useRef(false);
+  useEffect(() => {
+    if (asked.current && reason === null) button.current?.focus({ preventScroll: true });
+    asked.current = reason !== null;
+  }, [reason]);
   if (reason !== null) return null;
   return (
     <button
+      ref={button}
       type="button"
       className="verb verb-quiet"
       aria-label={say.words(words.keepOf, { name, alteration: title })}
@@ -57,6 +64,25 @@ export const KeepVerb = ({ keeping, title }: { readonly keeping: Keeping; readon
     >
       {say.words(words.keepFor, { name })}
     </button>
+  );
+};
+
+/** The reason as it is written; she asked for it, so her keyboard is taken there. */
+const Reason = ({ keeping: { name, reason, setReason } }: { readonly keeping: Keeping }) => {
+  const say = useSay();
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.focus({ preventScroll: true }), []);
+  return (
+    <label className="field">
+      {say.words(words.keepReason, { name })}
+      <input
+        ref={field}
+        type="text"
+        value={reason ?? ''}
+        maxLength={500}
+        onChange={(event) => setReason(event.target.value)}
+      />
+    </label>
   );
 };
 
@@ -68,10 +94,7 @@ export const KeepUsual = ({ keeping }: { readonly keeping: Keeping }) => {
     <>
       {reason !== null && (
         <div className="keep">
-          <label className="field">
-            {say.words(words.keepReason, { name })}
-            <input type="text" value={reason} maxLength={500} onChange={(event) => setReason(event.target.value)} />
-          </label>
+          <Reason keeping={keeping} />
           <div className="verbs">
             <button type="button" className="verb" onClick={keep}>
               {words.keepDo}

@@ -45,6 +45,9 @@ interface StepEditorProps {
   readonly stopped: boolean;
 }
 
+/** The switch of a step, to which the keyboard is taken when the step is put back. */
+export const stepSwitchId = (step: string): string => `step-on-${step}`;
+
 /** One alteration of the list. */
 export const StepEditor = (props: StepEditorProps) => {
   const { step, place, count, outcome, refusal, stopped, before, inHand, onTake, onRemoved } = props;
@@ -69,6 +72,7 @@ export const StepEditor = (props: StepEditorProps) => {
         <h3 id={titleId}>{say.words(words.stepTitle, { number: place + 1, name: title })}</h3>
         <label className="check">
           <input
+            id={stepSwitchId(step.id)}
             type="checkbox"
             checked={step.on}
             aria-label={say.words(words.onLabel, { name: title })}

@@ -24,21 +24,22 @@ export const StepVerbs = ({ step, place, count, onRemoved }: StepVerbsProps) => 
   return (
     <>
       <div className="verbs">
+        {/* What cannot be done just now stays under the keyboard: a button that went dead would let go of it. */}
         <button
           type="button"
           className="verb verb-quiet"
-          disabled={place === 0}
+          aria-disabled={place === 0}
           aria-label={say.words(words.earlierOf, { name: title })}
-          onClick={() => change((before) => moveStep(before, step.id, -1), 'order')}
+          onClick={() => place > 0 && change((before) => moveStep(before, step.id, -1), 'order')}
         >
           {words.earlier}
         </button>
         <button
           type="button"
           className="verb verb-quiet"
-          disabled={place === count - 1}
+          aria-disabled={place === count - 1}
           aria-label={say.words(words.laterOf, { name: title })}
-          onClick={() => change((before) => moveStep(before, step.id, 1), 'order')}
+          onClick={() => place < count - 1 && change((before) => moveStep(before, step.id, 1), 'order')}
         >
           {words.later}
         </button>

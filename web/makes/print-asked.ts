@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { cutPlaces, sayOutcomes } from '../../src/draw/index.ts';
+import { cutPlaces, piecesTold, sayOutcomes } from '../../src/draw/index.ts';
 import type { SheetRequest, SummaryRequest } from '../../src/formats/index.ts';
 import type { Paper } from '../../src/make/index.ts';
 import { webWords } from '../../src/words/index.ts';
@@ -28,9 +28,13 @@ export const useRequest = (what: What): SheetRequest => {
       title: pattern.name,
       size: size.id,
       make: name,
-      alterations: altered.outcomes.map(({ applied }, place) => ({
+      alterations: altered.outcomes.map(({ step, applied }, place) => ({
         text: said[place] ?? '',
-        pieces: applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
+        pieces: piecesTold(
+          applied.pieces.filter((report) => report.puts.length > 0).map((report) => report.piece),
+          step,
+          altered.garment,
+        ),
       })),
       paper,
       unit: say.unit,

@@ -1,5 +1,5 @@
 import { type Altered, applyAlterations } from '../../alter/index.ts';
-import { cutPlaces, sayOutcomes } from '../../draw/index.ts';
+import { cutPlaces, piecesTold, sayOutcomes } from '../../draw/index.ts';
 import {
   type PrintedAlteration,
   type PrintRequest,
@@ -47,9 +47,13 @@ interface Asked {
 
 const toldOf = (altered: Altered, terminal: Terminal): readonly PrintedAlteration[] => {
   const said = sayOutcomes(altered.before, altered.outcomes, terminal.unit);
-  return altered.outcomes.map(({ applied }, place) => ({
+  return altered.outcomes.map(({ step, applied }, place) => ({
     text: said[place] ?? '',
-    pieces: applied.pieces.map((report) => report.piece),
+    pieces: piecesTold(
+      applied.pieces.map((report) => report.piece),
+      step,
+      altered.garment,
+    ),
   }));
 };
 
