@@ -99,7 +99,8 @@ const namesOf = (
   const ids = of.map(({ piece }) => piece);
   const known = [...altered.garment.pieces, ...applied.garment.pieces];
   const names = piecesTold(ids, step, altered.garment).map((id) => known.find((piece) => piece.id === id)?.name ?? id);
-  return [...new Set(names)].join(', ');
+  // A piece of one half has a comma in its name.
+  return [...new Set(names)].join(names.some((name) => name.includes(',')) ? '; ' : ', ');
 };
 
 /** Seams of pieces that changed whose lengths changed, each once; where none did, every seam of those pieces. */

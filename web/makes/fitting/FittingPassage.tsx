@@ -15,6 +15,7 @@ import { useSay } from '../../app/settings.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { WordsField } from '../../parts/TextField.tsx';
 import { type Laid, useLay } from '../../parts/table/laid.ts';
+import { useNarrow } from '../../parts/useNarrow.ts';
 import { isWhole } from '../../wearers/body-outline.ts';
 import { useMake } from '../make-context.ts';
 import { Passage, useCurrentPassage } from '../Passages.tsx';
@@ -37,6 +38,7 @@ const useLayBody = (round: Fitting | undefined, number: number, { view, zone, lo
   const say = useSay();
   const { measures, wearer, pattern, size } = useMake();
   const current = useCurrentPassage() === 'fitting';
+  const narrow = useNarrow();
   const laid = useMemo((): Laid | null => {
     if (!current) return null;
     const whole = completeMeasures({ ...anyone, ...measures }, wearer.comparedWith ?? 'women').measures;
@@ -59,6 +61,7 @@ const useLayBody = (round: Fitting | undefined, number: number, { view, zone, lo
               signs: signs.map((sign) => words.kinds[sign.kind] ?? sign.kind).join(', '),
             }),
       sayPinned: (mm) => say.length(mm, { purpose: 'amount' }),
+      ...(narrow ? { textSize: 60 } : {}),
     });
     return {
       drawing,
@@ -66,7 +69,7 @@ const useLayBody = (round: Fitting | undefined, number: number, { view, zone, lo
       onSheet: true,
       ...(round ? { picked: zone, onPick: (id: string) => look(id as ZoneId) } : {}),
     };
-  }, [current, measures, wearer, pattern.kind, size.garment, round, number, view, zone, look, say]);
+  }, [current, measures, wearer, pattern.kind, size.garment, round, number, view, zone, look, say, narrow]);
   useLay(laid);
 };
 

@@ -24,11 +24,16 @@ export interface FittingAsked {
   readonly label: string;
   readonly sayZone: (zone: ZoneId, signs: readonly Sign[]) => string;
   readonly sayPinned: (mm: number) => string;
+  /** Em of the words, mm; larger where the whole body is seen small. */
+  readonly textSize?: number;
 }
 
 const isOn = (spot: Spot, half: Half): boolean => spot.half === 'both' || half === 'both' || half === spot.half;
 
-const spotMarks = (spot: Spot, { signs, view, picked, sayPlace, sayPinned }: FittingAsked): readonly Mark[] => {
+const spotMarks = (
+  spot: Spot,
+  { signs, view, picked, sayPlace, sayPinned, textSize = 24 }: FittingAsked,
+): readonly Mark[] => {
   const here = signs.filter((sign) => sign.zone === spot.zone && isOn(spot, sign.half));
   const outward = spot.at.x < 0 ? -1 : 1;
   const pins = here.flatMap(({ pinned }) => (pinned === null ? [] : [sayPinned(pinned)]));
@@ -38,18 +43,32 @@ const spotMarks = (spot: Spot, { signs, view, picked, sayPlace, sayPinned }: Fit
     // The name stands once, on the half drawn to the right or on the middle.
     ...(spot.zone === picked && (spot.at.x >= 0 || view === 'side')
       ? [
-          textMark('words', 'mark', { x: spot.at.x, y: spot.at.y - pressed - 12 }, sayPlace(spot.zone), 22, {
-            anchor: 'middle',
-            weight: 'bold',
-          }),
+          textMark(
+            'words',
+            'mark',
+            { x: spot.at.x, y: spot.at.y - pressed - textSize / 2 },
+            sayPlace(spot.zone),
+            textSize,
+            {
+              anchor: 'middle',
+              weight: 'bold',
+            },
+          ),
         ]
       : []),
     ...(pins.length > 0
       ? [
-          textMark('words', 'mark', { x: spot.at.x, y: spot.at.y + pressed + 34 }, pins.join(', '), 24, {
-            anchor: 'middle',
-            weight: 'bold',
-          }),
+          textMark(
+            'words',
+            'mark',
+            { x: spot.at.x, y: spot.at.y + pressed + textSize * 1.2 },
+            pins.join(', '),
+            textSize,
+            {
+              anchor: 'middle',
+              weight: 'bold',
+            },
+          ),
         ]
       : []),
   ];
