@@ -49,7 +49,7 @@ export const heightsOnPiece = (piece: Piece): readonly number[] => [
  */
 export const slideAcross = (piece: Piece, y: number, d: number): Result<CutAcross> => {
   const grain = { x: piece.grain.to.x - piece.grain.from.x, y: piece.grain.to.y - piece.grain.from.y };
-  if (Math.abs(grain.x) > 1e-6 * Math.abs(grain.y)) return bad('alter.grain-not-along', { piece: piece.name });
+  if (Math.abs(grain.x) > tolerance.same) return bad('alter.grain-not-along', { piece: piece.name });
   const ends = crossingsAt(piece, y);
   const [left, right] = ends;
   if (ends.length !== 2 || !left?.end || !right?.end) return bad('alter.cut-not-clear', { piece: piece.name });

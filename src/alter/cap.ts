@@ -16,10 +16,11 @@ import {
 import { edgeRuns, type Garment, type Piece, pieceOf, type Seam, type SeamSide } from '../pattern/index.ts';
 import { good, type Result } from '../units/index.ts';
 import { crossingsAt } from './across.ts';
+import { easedField, turningRate } from './fields.ts';
 import { newton } from './newton.ts';
 import { edgeOrder, isBody, isSleeve, matesOf, sewnToBody, sewnToSleeve } from './parts.ts';
 import { reshape } from './reshape.ts';
-import { easedField, turningRate, warped } from './warp.ts';
+import { warped } from './warp.ts';
 import { pieceNow, type Work, withPiece } from './work.ts';
 
 /** A cap from its start to its end in outline order, and the edges beside it. */

@@ -1,10 +1,9 @@
 import { outlineArea, selfIntersections, tolerance } from '../geometry/index.ts';
 import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, type Problem } from '../units/index.ts';
-import type { Joined } from './join.ts';
 import { type Put, sumOf } from './put.ts';
 import { type Tape, walked } from './tape.ts';
-import type { Held, PieceCut, PieceReport } from './types.ts';
+import type { Held, PieceReport } from './types.ts';
 
 /** One thing held: off by so many mm, judged by tolerance.holds unless another is named. */
 export const held = (
@@ -54,12 +53,6 @@ export const torn = (piece: Piece): Problem | null => {
   return bad('alter.tears', { piece: piece.name }).problem;
 };
 
-/** Where pieces were cut, each cut under its piece. */
-export const cutsOf = (
-  changed: readonly { readonly before: Piece; readonly joined: Pick<Joined, 'cuts'> }[],
-): readonly PieceCut[] =>
-  changed.flatMap(({ before, joined }) => joined.cuts.map((cut) => ({ ...cut, piece: before.id })));
-
 /** What became of a piece, from its areas and what was put in. One that is new is put in whole. */
 export const reportOf = (tape: Tape, before: Piece | null, after: Piece, done: readonly Put[]): PieceReport => {
   const areaBefore = before ? outlineArea(outlineOf(before)) : 0;
@@ -73,9 +66,4 @@ export const reportOf = (tape: Tape, before: Piece | null, after: Piece, done: r
     areaTrued: areaAfter - areaBefore - sumOf(puts),
     puts,
   };
-};
-
-export const replacePieces = (garment: Garment, changed: readonly Piece[]): Garment => {
-  const byId = new Map(changed.map((piece) => [piece.id, piece]));
-  return { ...garment, pieces: garment.pieces.map((piece) => byId.get(piece.id) ?? piece) };
 };

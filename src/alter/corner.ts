@@ -7,8 +7,9 @@ import {
   pathLength,
   pathStart,
   pathTangentAtLength,
+  pathWithEnd,
+  pathWithStart,
   scale,
-  subtract,
   tolerance,
 } from '../geometry/index.ts';
 import type { Piece } from '../pattern/index.ts';
@@ -39,18 +40,5 @@ export const moveCorner = (piece: Piece, edge: string, end: 'start' | 'end', by:
 
 const liesOn = (path: Path, p: Point): boolean => path.length > 0 && nearestOnPath(path, p).distance <= tolerance.same;
 
-/** The last (or first) segment drawn to another end, its handle there moved along. */
-export const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path => {
-  const index = end === 'end' ? path.length - 1 : 0;
-  return path.map((segment, i) => {
-    if (i !== index) return segment;
-    if (end === 'end') {
-      const by = subtract(to, segment.to);
-      return segment.kind === 'line' ? { ...segment, to } : { ...segment, control2: add(segment.control2, by), to };
-    }
-    const by = subtract(to, segment.from);
-    return segment.kind === 'line'
-      ? { ...segment, from: to }
-      : { ...segment, control1: add(segment.control1, by), from: to };
-  });
-};
+const withEnd = (path: Path, end: 'start' | 'end', to: Point): Path =>
+  end === 'end' ? pathWithEnd(path, to) : pathWithStart(path, to);

@@ -42,8 +42,9 @@ describe('lengthening and shortening', () => {
       ['back', 'centre-back'],
     ] as const) {
       expect(edgeLength(piece(garment, id), centre)).toBeCloseTo(edgeLength(piece(blouse, id), centre) + amount, 6);
+      // The side seams are walked, which may move the corner at the hem by a hair.
       for (const edge of ['neck', 'shoulder', 'armhole', 'hem']) {
-        expect(edgeLength(piece(garment, id), edge)).toBeCloseTo(edgeLength(piece(blouse, id), edge), 6);
+        expect(edgeLength(piece(garment, id), edge)).toBeCloseTo(edgeLength(piece(blouse, id), edge), 3);
       }
       for (const level of ['bust', 'hip']) {
         expect(levelWidth(piece(garment, id), level)).toBeCloseTo(levelWidth(piece(blouse, id), level), 1);

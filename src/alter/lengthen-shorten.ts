@@ -1,12 +1,14 @@
 import { pathBounds, pathEnd, pathStart, tolerance } from '../geometry/index.ts';
 import { type Garment, type Level, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
-import { bad, good, type Result } from '../units/index.ts';
+import { bad, type Result } from '../units/index.ts';
 import { type CutAcross, heightsOnPiece, slideAcross } from './across.ts';
-import { cutsOf, held, heldEdges, heldSeams, replacePieces, reportOf } from './checks.ts';
+import { held } from './checks.ts';
 import { girthChanges } from './girths.ts';
-import { createTape, type Tape } from './tape.ts';
-import { lowerEnd, trueSeams } from './true-seams.ts';
+import { heldOthers } from './held-edges.ts';
+import { isSleeve, lowerEnd } from './parts.ts';
 import type { Alteration, Applied, Change, Handle, Held, Params } from './types.ts';
+import { walkSeams } from './walk-seams.ts';
+import { beginWork, finishWork, pieceNow, type Work, withJoined } from './work.ts';
 
 const places = ['above-waist', 'below-waist', 'rise', 'leg', 'sleeve'] as const;
 type Where = (typeof places)[number];
@@ -44,7 +46,7 @@ const nearestLevel = (piece: Piece, where: Where): Level | undefined => {
 };
 
 const inZone = (piece: Piece, where: Where): boolean =>
-  (piece.role === 'sleeve' || piece.role === 'under-sleeve') === (where === 'sleeve') &&
+  isSleeve(piece) === (where === 'sleeve') &&
   (where === 'sleeve' || (nearestLevel(piece, where) !== undefined && piece.role !== 'waistband'));
 
 /**
@@ -135,19 +137,21 @@ const crowded = (
 };
 
 /** What each piece holds: edges that were not cut keep their length, those at its ends their width. */
-const heldOn = (tape: Tape, { before, joined }: CutAcross, after: Piece): readonly Held[] => {
-  const cutEdges = new Set(joined.formers.map(({ edge }) => edge));
-  const kept = before.edges.map(({ id }) => id).filter((id) => !cutEdges.has(id));
-  const { from, to } = after.grain;
+const heldOn = (work: Work, { before, joined }: CutAcross): readonly Held[] => {
+  const { from, to } = pieceNow(work, before.id).grain;
   return [
-    ...heldEdges(tape, before, after, kept),
-    held('grain-straight', to.x - from.x - (before.grain.to.x - before.grain.from.x), { piece: after.id }),
+    ...heldOthers(
+      work,
+      before.id,
+      joined.formers.map(({ edge }) => edge),
+    ),
+    held('grain-straight', to.x - from.x - (before.grain.to.x - before.grain.from.x), { piece: before.id }),
   ];
 };
 
 /** Finished girths at the body's levels stay as they were, but for what blending the edges takes or gives. */
-const heldWidths = (before: Garment, after: Garment): readonly Held[] => {
-  const changes = girthChanges(before, after);
+const heldWidths = ({ before, garment: after }: Work): readonly Held[] => {
+  const changes = girthChanges(before, after) ?? [];
   const cut = (id: string): boolean => pieceOf(after, id) !== pieceOf(before, id);
   return before.girths
     .filter(({ pieces }) => pieces.some(({ piece }) => cut(piece)))
@@ -158,24 +162,24 @@ const heldWidths = (before: Garment, after: Garment): readonly Held[] => {
 };
 
 /** A zip that ends below the cut has to be as much longer. */
-const zipChanges = (tape: Tape, before: Piece, after: Piece): readonly Change[] =>
-  before.notches
+const zipChanges = (work: Work, before: Piece): readonly Change[] => {
+  const after = pieceNow(work, before.id);
+  return before.notches
     .filter(({ id }) => id.startsWith('zip'))
     .flatMap(({ id, edge, at }) => {
       const now = after.notches.find((notch) => notch.id === id);
       if (!now) return [];
       const fromTop = (piece: Piece, share: number) =>
-        tape.edge(piece, edge) * (lowerEnd(piece, edge) === 'end' ? share : 1 - share);
+        work.tape.edge(piece, edge) * (lowerEnd(piece, edge) === 'end' ? share : 1 - share);
       const length = fromTop(after, now.at);
       const by = length - fromTop(before, at);
       return Math.abs(by) <= tolerance.holds ? [] : [{ what: 'zip-length', piece: after.id, edge, by, now: length }];
     });
+};
 
 const lengthen = (garment: Garment, params: Params): Result<Applied> => {
   const where = params.where as Where;
   const amount = Number(params.amount);
-  const tape = createTape();
-  const cuts: CutAcross[] = [];
   const chosen = heights(garment, where);
   const down = lowered(chosen, amount);
   const tooClose = crowded(
@@ -184,42 +188,17 @@ const lengthen = (garment: Garment, params: Params): Result<Applied> => {
     amount,
   );
   if (tooClose) return bad('alter.no-room', { piece: tooClose.name, amount: { mm: -amount } });
+  if (chosen.length === 0) return bad('alter.no-lengthen-line', { where });
+  const cuts: CutAcross[] = [];
   for (const { piece, y } of chosen) {
     const made = slideAcross(piece, y + down, amount);
     if (!made.ok) return made;
     cuts.push(made.value);
   }
-  if (cuts.length === 0) return bad('alter.no-lengthen-line', { where });
-  const joined = replacePieces(
-    garment,
-    cuts.map(({ after }) => after),
-  );
-  const after = trueSeams(tape, garment, joined, new Set(cuts.map(({ before }) => before.id)));
-  const now = (id: string): Piece => after.pieces.find((piece) => piece.id === id) as Piece;
-  return good({
-    garment: after,
-    untrued: replacePieces(
-      garment,
-      cuts.map((one) => one.joined.piece),
-    ),
-    held: [
-      ...cuts.flatMap((one) => heldOn(tape, one, now(one.before.id))),
-      ...heldWidths(garment, after),
-      ...heldSeams(tape, garment, after),
-    ],
-    changes: [
-      ...cuts.flatMap(({ before, joined: { formers } }) =>
-        [...new Set(formers.map(({ edge }) => edge))].map((edge): Change => {
-          const length = tape.edge(now(before.id), edge);
-          return { what: 'edge-length', piece: before.id, edge, by: length - tape.edge(before, edge), now: length };
-        }),
-      ),
-      ...cuts.flatMap(({ before }) => zipChanges(tape, before, now(before.id))),
-      ...girthChanges(garment, after),
-    ],
-    warnings: [],
-    pieces: cuts.map((one) => reportOf(tape, one.before, now(one.before.id), one.joined.puts)),
-    cuts: cutsOf(cuts),
+  const work = walkSeams(cuts.reduce<Work>((work, one) => withJoined(work, one), beginWork(garment)));
+  return finishWork(work, {
+    held: [...cuts.flatMap((one) => heldOn(work, one)), ...heldWidths(work)],
+    changes: cuts.flatMap(({ before }) => zipChanges(work, before)),
   });
 };
 

@@ -33,6 +33,12 @@ export const edgeEnds = (piece: Piece, edge: string): readonly [Point, Point] =>
 
 export const endPoint = (piece: Piece, { edge, end }: EdgeAt): Point => edgeEnds(piece, edge)[end === 'start' ? 0 : 1];
 
+/** The end of an edge that lies lower on the piece. */
+export const lowerEnd = (piece: Piece, edge: string): End => {
+  const [start, end] = edgeEnds(piece, edge);
+  return start.y > end.y ? 'start' : 'end';
+};
+
 /** The edge that meets an edge at one of its ends, told by the end that lies there; null where a dart's mouth does. */
 export const neighbourAt = (piece: Piece, { edge, end }: EdgeAt): EdgeAt | null => {
   const indices = runIndices(piece.runs, edge);

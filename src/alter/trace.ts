@@ -32,10 +32,11 @@ import {
 } from '../geometry/index.ts';
 import { edgeRuns, type Piece, pieceOf, type SeamSide } from '../pattern/index.ts';
 import { bad, good, type Result } from '../units/index.ts';
+import { easedField, type Shift } from './fields.ts';
 import { type Drawn, reshape } from './reshape.ts';
 import { runIndices } from './ring.ts';
-import { easedField, type Shift, warped } from './warp.ts';
-import { pieceNow, redrawEdges, type Work, withPiece } from './work.ts';
+import { warped } from './warp.ts';
+import { pieceNow, redrawEdges, type Work, type Worked, withPiece } from './work.ts';
 
 /** A whole edge as one line, travelled as a seam walks it. */
 export const walkedLine = (piece: Piece, side: SeamSide): Path => {
@@ -234,7 +235,7 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   const after = pieceNow(work, own.piece);
   // A facing is traced from the pattern as it was, however often the piece it lies on changes meanwhile.
   const whole = goesWhole(pieceOf(work.before, mate.piece));
-  if (whole && tracedFrom.get(after)?.has(pieceNow(work, mate.piece))) return good(work);
+  if (whole && work.worked.get(mate.piece)?.tracedFrom === after) return good(work);
   const piece = whole ? pieceOf(work.before, mate.piece) : pieceNow(work, mate.piece);
   const [old, target] = [walkedLine(before, own), walkedLine(pieceOf(work.before, mate.piece), mate)];
   const single = runIndices(piece.runs, mate.edge).length === 1;
@@ -266,14 +267,8 @@ export const traceEdge = (work: Work, own: SeamSide, mate: SeamSide): Result<Wor
   }
   const drawn = fittedBetween(piece, lines);
   if (!whole) return good(redrawEdges(work, mate.piece, drawn, false));
-  const done = redrawnAnew(work, mate.piece, drawn);
-  const known = tracedFrom.get(after) ?? new WeakSet();
-  tracedFrom.set(after, known.add(pieceNow(done, mate.piece)));
-  return good(done);
+  return good(redrawnAnew(work, mate.piece, drawn, after));
 };
-
-/** Facings and bags as they were traced from a piece: by whichever of its seams, once is enough. */
-const tracedFrom = new WeakMap<Piece, WeakSet<Piece>>();
 
 /** Whether two edges follow one another in the outline. */
 const meet = (piece: Piece, one: string, other: string): boolean =>
@@ -284,13 +279,15 @@ const meet = (piece: Piece, one: string, other: string): boolean =>
   });
 
 /** As `redrawEdges`, but from the piece as it was before the alteration, in place of what was done to it since. */
-const redrawnAnew = (work: Work, id: string, drawn: Drawn): Work => {
+const redrawnAnew = (work: Work, id: string, drawn: Drawn, tracedFrom: Piece): Work => {
   const { piece, puts } = reshape(pieceOf(work.before, id), drawn);
   const now = pieceNow(work, id);
   if (sameRuns(piece, now)) return work;
   const worked = new Map(work.worked);
   worked.delete(id);
-  return withPiece({ ...work, worked }, { piece, untrued: piece, puts, cuts: [] }, false);
+  const done = withPiece({ ...work, worked }, { piece, untrued: piece, puts, cuts: [] }, false);
+  // By whichever of its seams a facing was traced from a piece, once is enough.
+  return { ...done, worked: new Map(done.worked).set(id, { ...(done.worked.get(id) as Worked), tracedFrom }) };
 };
 
 const sameRuns = (a: Piece, b: Piece): boolean =>

@@ -1,8 +1,8 @@
-import { pathEnd, pathStart, tolerance } from '../geometry/index.ts';
-import { edgeRuns, pieceOf, type SeamSide } from '../pattern/index.ts';
+import { tolerance } from '../geometry/index.ts';
+import { pieceOf, type SeamSide } from '../pattern/index.ts';
 import { moveCorner } from './corner.ts';
+import { edgeEnds, lowerEnd } from './parts.ts';
 import { walked } from './tape.ts';
-import { lowerEnd } from './true-seams.ts';
 import { pieceNow, trueEdges, type Work } from './work.ts';
 
 /** More than this, mm, at the lower end of a seam is no truing any more. */
@@ -10,8 +10,7 @@ const mostTrued = 4;
 
 /** More down than across: what is sewn along a waist or a neck follows in length instead. */
 const upright = (work: Work, { piece, edge }: SeamSide): boolean => {
-  const path = edgeRuns(pieceNow(work, piece), edge).flat();
-  const [from, to] = [pathStart(path), pathEnd(path)];
+  const [from, to] = edgeEnds(pieceNow(work, piece), edge);
   return Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
 };
 

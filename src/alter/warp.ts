@@ -4,66 +4,17 @@ import {
   type Path,
   type Point,
   pathLength,
-  rotate,
   scale,
   segmentLengths,
   segmentTangentAt,
+  splitPathAtLengths,
   subtract,
   tolerance,
 } from '../geometry/index.ts';
+import type { Field, Shift } from './fields.ts';
+import { secant } from './secant.ts';
 
-/** How far a place of a line is moved, mm, and how fast that changes along the line. */
-export interface Shift {
-  readonly by: Point;
-  readonly rate: Point;
-}
-
-/** The shift at so many mm along a line. */
-export type Field = (along: number) => Shift;
-
-const nothing: Point = { x: 0, y: 0 };
-
-/**
- * A shift that passes evenly from one place of a line to another and is the same before and after: cubic in the
- * length between (Hermite), with what it changes by at both ends; left out, it sets out and arrives at rest.
- */
-export const easedField = (
-  from: number,
-  to: number,
-  start: { readonly by: Point; readonly rate?: Point },
-  end: { readonly by: Point; readonly rate?: Point },
-): Field => {
-  const span = to - from;
-  const [m0, m1] = [scale(start.rate ?? nothing, span), scale(end.rate ?? nothing, span)];
-  return (along) => {
-    const u = Math.min(Math.max((along - from) / span, 0), 1);
-    const [u2, u3] = [u * u, u * u * u];
-    const sum = (a: number, b: number, c: number, d: number): Point => ({
-      x: a * start.by.x + b * m0.x + c * end.by.x + d * m1.x,
-      y: a * start.by.y + b * m0.y + c * end.by.y + d * m1.y,
-    });
-    const by = sum(2 * u3 - 3 * u2 + 1, u3 - 2 * u2 + u, 3 * u2 - 2 * u3, u3 - u2);
-    const outside = along < from - tolerance.same || along > to + tolerance.same;
-    const rate = outside
-      ? nothing
-      : scale(sum(6 * u2 - 6 * u, 3 * u2 - 4 * u + 1, 6 * u - 6 * u2, 3 * u2 - 2 * u), 1 / span);
-    return { by, rate };
-  };
-};
-
-/** What a line's rate has to be at a place where its direction is to turn by so many radians (positive clockwise as seen). */
-export const turningRate = (tangent: Point, turn: number): Point => subtract(rotate(tangent, turn), tangent);
-
-export const sumOfFields =
-  (...fields: readonly Field[]): Field =>
-  (along) =>
-    fields.reduce<Shift>(
-      (sum, field) => {
-        const { by, rate } = field(along);
-        return { by: add(sum.by, by), rate: add(sum.rate, rate) };
-      },
-      { by: nothing, rate: nothing },
-    );
+const still = ({ by, rate }: Shift): boolean => by.x === 0 && by.y === 0 && rate.x === 0 && rate.y === 0;
 
 /**
  * A line with every place of it shifted. Each cubic stays one: its ends move, its handles turn and stretch as the shift
@@ -77,7 +28,13 @@ export const warped = (path: Path, field: Field): Path => {
   return path.map((segment, i) => {
     const [s0, s1] = [along, along + (lengths[i] as number)];
     along = s1;
-    const [a, b] = [field(s0), field(s1)];
+    const [leavesAs, arrivesAs] = [segmentTangentAt(segment, 0), segmentTangentAt(segment, 1)];
+    const a = field(s0, { point: segment.from, tangent: leavesAs });
+    const b = field(s1, { point: segment.to, tangent: arrivesAs });
+    if (still(a) && still(b)) {
+      last = segment.to;
+      return segment;
+    }
     const from: Point = last ?? add(segment.from, a.by);
     const to = add(segment.to, b.by);
     last = to;
@@ -88,8 +45,8 @@ export const warped = (path: Path, field: Field): Path => {
       segment.kind === 'line'
         ? [third, third]
         : [distance(segment.from, segment.control1), distance(segment.control2, segment.to)];
-    const leaving = add(segmentTangentAt(segment, 0), a.rate);
-    const arriving = add(segmentTangentAt(segment, 1), b.rate);
+    const leaving = add(leavesAs, a.rate);
+    const arriving = add(arrivesAs, b.rate);
     return {
       kind: 'cubic' as const,
       from,
@@ -100,22 +57,17 @@ export const warped = (path: Path, field: Field): Path => {
   });
 };
 
-/** Rounds of the secant method: lengths answer nearly evenly to what is drawn. */
-const rounds = 12;
+/** Nearer to a joint or an end than this, mm, no other joint is made. */
+const leastStretch = 5;
 
-/** Where a value that grows or falls nearly evenly is nothing, by secants from two guesses; null where they do not settle. */
-export const secant = (value: (x: number) => number, first: number, second: number, within: number): number | null => {
-  let [a, b] = [first, second];
-  let [atA, atB] = [value(a), value(b)];
-  for (let i = 0; i < rounds; i += 1) {
-    if (Math.abs(atB) <= within) return b;
-    if (atA === atB) return null;
-    const next = b - (atB * (b - a)) / (atB - atA);
-    if (!Number.isFinite(next)) return null;
-    [a, atA, b] = [b, atB, next];
-    atB = value(b);
-  }
-  return Math.abs(atB) <= within ? b : null;
+/** A line with joints at these lengths along it, where it has none nearby: between joints a warp is one cubic. */
+export const jointed = (path: Path, places: readonly number[]): Path => {
+  let along = 0;
+  const joints = [0, ...segmentLengths(path).map((mm) => (along += mm))];
+  const wanted = places
+    .filter((mm) => !joints.some((joint) => Math.abs(joint - mm) < leastStretch))
+    .toSorted((a, b) => a - b);
+  return wanted.length === 0 ? path : splitPathAtLengths(path, wanted).flat();
 };
 
 /** Handles made longer or shorter by more than this share would draw another shape. */

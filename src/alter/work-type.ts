@@ -9,6 +9,8 @@ export interface Worked {
   readonly puts: readonly Put[];
   readonly cuts: readonly PieceCut[];
   readonly led: boolean;
+  /** The very piece that this one was last traced from, whole, nothing having been done to it since. */
+  readonly tracedFrom: Piece | null;
 }
 
 /**

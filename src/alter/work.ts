@@ -1,11 +1,19 @@
-import { pathEnd, pathStart, pathWithEnd, pathWithStart, samePoint, selfIntersections } from '../geometry/index.ts';
+import {
+  pathEnd,
+  pathStart,
+  pathWithEnd,
+  pathWithStart,
+  samePoint,
+  selfIntersections,
+  tolerance,
+} from '../geometry/index.ts';
 import { type Garment, outlineOf, type Piece, pieceOf } from '../pattern/index.ts';
 import { bad, good, type Problem, type Result } from '../units/index.ts';
 import { changedPieces, heldSeams, reportOf, torn } from './checks.ts';
 import { type CutPiece, type CutPlan, cut } from './cut.ts';
 import { girthChanges } from './girths.ts';
 import { smoothHinge } from './hinge.ts';
-import { type FormerCut, join } from './join.ts';
+import { type FormerCut, type Joined, join } from './join.ts';
 import type { MarkOwners } from './marks.ts';
 import { heldNotches, meetNotches } from './notches.ts';
 import type { Put } from './put.ts';
@@ -60,12 +68,23 @@ export const withPiece = (work: Work, given: Done, led = true): Work => {
     puts: [...(before?.puts ?? []), ...done.puts],
     cuts: [...(before?.cuts ?? []), ...done.cuts],
     led: led || (before?.led ?? false),
+    tracedFrom: null,
   });
   return {
     ...work,
     worked,
     garment: { ...work.garment, pieces: work.garment.pieces.map((piece) => (piece.id === id ? done.piece : piece)) },
   };
+};
+
+/** The work with a piece as it was cut, moved, joined and trued by a construction of its own. */
+export const withJoined = (
+  work: Work,
+  { after, joined }: { readonly after: Piece; readonly joined: Pick<Joined, 'piece' | 'puts' | 'cuts'> },
+  led = true,
+): Work => {
+  const cuts = joined.cuts.map((one) => ({ ...one, piece: after.id }));
+  return withPiece(work, { piece: after, untrued: joined.piece, puts: joined.puts, cuts }, led);
 };
 
 /** How an edge is trued where it was cut: straight again where it was straight and else blended, only blended, smoothed without changing its length, or left. */
@@ -101,8 +120,7 @@ export const cutAndMove = (
     if (how === 'hinge') return smoothHinge(drawn, former, Infinity).piece;
     return redraw(drawn, former, how === 'straight').piece;
   }, joined.piece);
-  const cuts = joined.cuts.map((one) => ({ ...one, piece: id }));
-  return good(withPiece(work, { piece: trued, untrued: joined.piece, puts: joined.puts, cuts }, led));
+  return good(withJoined(work, { after: trued, joined }, led));
 };
 
 /** Draws edges of a piece anew, whole; see `reshape`. */
@@ -147,23 +165,10 @@ const edgeChanges = (work: Work): readonly Change[] =>
     const was = work.tape.edges(before);
     return Object.entries(work.tape.edges(piece)).flatMap(([edge, now]): Change[] => {
       const old = was[edge];
-      if (old === undefined || Math.abs(now - old) <= leastChange) return [];
+      if (old === undefined || Math.abs(now - old) <= tolerance.told) return [];
       return [{ what: 'edge-length', piece: id, edge, by: now - old, now }];
     });
   });
-
-/** Less than this, mm, along an edge is not worth telling. */
-const leastChange = 0.2;
-
-/** Girths as they changed; null where a level of the body no longer goes across its piece, so that nothing can be measured there. */
-const measuredGirths = (before: Garment, after: Garment): readonly Change[] | null => {
-  try {
-    return girthChanges(before, after);
-  } catch (fault) {
-    if (fault instanceof Error && /^A level of /.test(fault.message)) return null;
-    throw fault;
-  }
-};
 
 /**
  * The account of an alteration: the garment, what holds (what the alteration says, and that every seam of a changed piece
@@ -184,7 +189,7 @@ export const finishWork = (given: Work, { held = [], changes = [], warnings = []
   const reports = garment.pieces
     .filter(({ id }) => changed.has(id))
     .map((piece) => reportOf(tape, known.get(piece.id) ?? null, piece, work.worked.get(piece.id)?.puts ?? []));
-  const girths = measuredGirths(before, garment);
+  const girths = girthChanges(before, garment);
   if (!girths) return bad('alter.level-lost', {});
   if (changed.size === 0 && garment === before) return bad('alter.changes-nothing', {});
   return good({

@@ -13,6 +13,16 @@ export const tolerance = {
   flatten: 0.02,
   /** What an alteration says it holds must hold to this. */
   holds: 0.1,
+  /** An edge that changed its length by less than this, either way, is not told to have: half a pencil's line. */
+  told: 0.2,
+  /** An edge drawn smooth over the turn of a wedge is shorter than both its parts by at most this, never longer. */
+  wedge: 2,
+  /** A waist kept while the centre above it is blended may be wider or narrower by at most this. */
+  waistKept: 3,
+  /** A width asked for at a level that lies askew, or at a mark seated on its new line, may miss by at most this. */
+  askew: 1.5,
+  /** A sleeve's width at the upper arm, its cap and hem drawn smooth, may miss what was asked by at most this. */
+  upperArm: 0.3,
   /** Smoothing the kink a hinge leaves in a curve may move the curve by at most this. */
   kink: 1,
   /** Beyond the ease a seam allows, its two sides may differ by at most this. */

@@ -10,7 +10,7 @@ export {
 } from './document.ts';
 export { notchPlace, pointOnEdge, tangentOnEdge } from './edge.ts';
 export * from './envelope/index.ts';
-export { type FinishedGirth, finishedGirths, levelWidth } from './level.ts';
+export { type FinishedGirth, finishedGirths, girthAround, levelWidth } from './level.ts';
 export { type Notion, notionsOf } from './notions.ts';
 export {
   edgeLength,

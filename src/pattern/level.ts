@@ -44,9 +44,9 @@ const grazes = (dart: DartShape, at: Point, heading: Point): boolean => {
 /**
  * Length of the straight line from a point inside the piece, in one direction, to its edge, with every dart
  * closed: where the line meets a dart's leg it goes on from the other leg, turned as stitching turns the
- * cloth. That is the line a tape follows over the sewn, flattened garment.
+ * cloth. That is the line a tape follows over the sewn, flattened garment. Null where it leaves the piece by no edge.
  */
-const reach = (piece: Piece, darts: readonly DartShape[], start: Point, direction: Point): number => {
+const reach = (piece: Piece, darts: readonly DartShape[], start: Point, direction: Point): number | null => {
   const bounds = pathBounds(piece.runs.flatMap((run) => run.path));
   const far = 2 * (bounds.maxX - bounds.minX + bounds.maxY - bounds.minY) + 1;
   let from = start;
@@ -75,8 +75,7 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
     );
     if (next === null) {
       const joint = throughJoint(piece, from, heading);
-      if (joint !== null) return travelled + joint;
-      throw new Error(`A level of ${piece.id} does not reach its edge`);
+      return joint === null ? null : travelled + joint;
     }
     travelled += next.at;
     if (next.leg === null) return travelled;
@@ -85,7 +84,7 @@ const reach = (piece: Piece, darts: readonly DartShape[], start: Point, directio
     heading = subtract(applyToPoint(turn, add(next.point, heading)), from);
     left = next.leg.dart;
   }
-  throw new Error(`A level of ${piece.id} crosses a dart twice`);
+  return null;
 };
 
 /**
@@ -105,21 +104,21 @@ const throughJoint = (piece: Piece, from: Point, heading: Point): number | null 
 const stopsAt = (level: Level, end: 'from' | 'to'): boolean => level.stops === end || level.stops === 'both';
 
 /**
- * Width of a piece along one of its levels, flat, darts closed, seams left out; mm. An end at which
- * the level stops is measured to that end, with no dart between. Throws where the piece does not carry the level. Source: how a finished measurement is taken in the trade.
+ * Width of a piece along one of its levels, flat, darts closed, seams left out; mm. An end at which the level stops is
+ * measured to that end, with no dart between. Null where the level no longer goes across the piece, from edge to edge.
+ * Throws where the piece does not carry the level. Source: how a finished measurement is taken in the trade.
  */
-export const levelWidth = (piece: Piece, levelId: string): number => {
+export const widthAcross = (piece: Piece, levelId: string): number | null => {
   const level = piece.levels.find((candidate) => candidate.id === levelId);
   if (!level) throw new Error(`Piece ${piece.id} has no level ${levelId}`);
   const darts = dartsOf(piece);
-  if (level.over) {
-    const { over } = level;
-    return (['from', 'to'] as const).reduce((sum, end) => {
+  const { over } = level;
+  if (over) {
+    const [one, other] = (['from', 'to'] as const).map((end) => {
       const spot = level[end];
-      return (
-        sum + (stopsAt(level, end) ? distance(over, spot) : reach(piece, darts, over, normalize(subtract(spot, over))))
-      );
-    }, 0);
+      return stopsAt(level, end) ? distance(over, spot) : reach(piece, darts, over, normalize(subtract(spot, over)));
+    }) as [number | null, number | null];
+    return one === null || other === null ? null : one + other;
   }
   const along = subtract(level.to, level.from);
   const size = length(along);
@@ -128,8 +127,22 @@ export const levelWidth = (piece: Piece, levelId: string): number => {
   const start = add(level.from, scale(direction, Math.min(1, size / 4)));
   const to = stopsAt(level, 'to') ? distance(start, level.to) : reach(piece, darts, start, direction);
   const from = stopsAt(level, 'from') ? distance(start, level.from) : reach(piece, darts, start, scale(direction, -1));
-  return to + from;
+  return to === null || from === null ? null : to + from;
 };
+
+/** As `widthAcross`, of a piece that is whole. Throws where a level does not go across it. */
+export const levelWidth = (piece: Piece, levelId: string): number => {
+  const width = widthAcross(piece, levelId);
+  if (width === null) throw new Error(`The level ${levelId} of ${piece.id} does not go across it`);
+  return width;
+};
+
+/** A finished girth measured off the pieces, mm; null where one of its levels no longer goes across its piece. */
+export const girthAround = (garment: Garment, girth: Girth): number | null =>
+  girth.pieces.reduce<number | null>((sum, { piece, factor, level }) => {
+    const width = sum === null ? null : widthAcross(pieceOf(garment, piece), level ?? girth.level);
+    return sum === null || width === null ? null : sum + factor * width;
+  }, 0);
 
 export interface FinishedGirth {
   readonly level: string;
@@ -138,14 +151,11 @@ export interface FinishedGirth {
   readonly finished: number;
 }
 
-/** The finished measurements of a garment, measured off its pieces, mm. */
+/** The finished measurements of a garment, mm. Throws where a level does not go across its piece. */
 export const finishedGirths = (garment: Garment): readonly FinishedGirth[] =>
-  garment.girths.map((girth) => ({
-    level: girth.level,
-    measure: girth.measure,
-    around: girth.around,
-    finished: girth.pieces.reduce(
-      (sum, { piece, factor, level }) => sum + factor * levelWidth(pieceOf(garment, piece), level ?? girth.level),
-      0,
-    ),
-  }));
+  garment.girths.map((girth) => {
+    const { level, measure, around } = girth;
+    const finished = girthAround(garment, girth);
+    if (finished === null) throw new Error(`The level ${level} does not go across its pieces`);
+    return { level, measure, around, finished };
+  });

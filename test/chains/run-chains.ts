@@ -4,10 +4,14 @@ import type { Range } from './draw-steps.ts';
 import { unsound } from './sound.ts';
 
 /**
- * Of random lists of up to six alterations this share may still be faulty at their end. The goal is none: it is lowered
- * as causes are mended, never raised. What is known to be wrong stands in docs/alterations.md.
+ * Of random lists of up to six alterations this share may still be faulty at their end: of usual amounts, and of any that
+ * are allowed. The goal is none: it is lowered as causes are mended, never raised. What is known to be wrong stands in
+ * docs/alterations.md.
  */
-const mostFaulty = 0.03;
+const mostFaulty: Readonly<Record<Range, number>> = { usual: 0.01, full: 0.03 };
+
+/** Of lists drawn afresh so many more may be, lest few lists that are as good on the whole fail by bad luck. */
+const luck = 3;
 
 interface Chains {
   readonly name: string;
@@ -17,10 +21,12 @@ interface Chains {
   readonly full: number;
   /** Every so manyth is printed and judged. */
   readonly judged: number;
+  /** Whether other lists are drawn each time. */
+  readonly fresh?: boolean;
 }
 
 /** Random alteration lists on random garments: all of them by the program's own rulers, some by the judge. */
-export const runChains = ({ name, seed, usual, full, judged }: Chains): void => {
+export const runChains = ({ name, seed, usual, full, judged, fresh = false }: Chains): void => {
   const run = (range: Range, from: number, count: number) => {
     const found: string[] = [];
     const thrown: string[] = [];
@@ -34,7 +40,7 @@ export const runChains = ({ name, seed, usual, full, judged }: Chains): void => 
     }
     expect(thrown).toEqual([]);
     if (found.length > 0) console.log(`${found.length} of ${count} lists are faulty:\n${found.join('\n')}`);
-    expect(found.length / count).toBeLessThanOrEqual(mostFaulty);
+    expect(found.length).toBeLessThanOrEqual(mostFaulty[range] * count + (fresh ? luck : 0));
     // Chains in which nothing holds would prove nothing.
     expect(steps).toBeGreaterThan(count);
   };

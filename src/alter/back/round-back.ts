@@ -1,3 +1,4 @@
+import { tolerance } from '../../geometry/index.ts';
 import { type Garment, landmarkOf, notchPlace, onFold, type Piece } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
 import { held } from '../checks.ts';
@@ -102,13 +103,10 @@ export const roundBack: Alteration = {
             'centre-grows',
             lengthNow(done, piece.id, centre) - done.tape.edge(piece, centre) - amount,
             { piece: piece.id, edge: centre },
-            centreWithin,
+            tolerance.wedge,
           ),
         ];
       }),
     });
   },
 };
-
-/** Drawn as a curve over its turn the centre is shorter than both its parts by under this, mm. */
-const centreWithin = 2;

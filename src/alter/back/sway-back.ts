@@ -1,3 +1,4 @@
+import { tolerance } from '../../geometry/index.ts';
 import { type Garment, levelWidth, onFold, type Piece } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
 import { held } from '../checks.ts';
@@ -62,7 +63,7 @@ const folded = (given: Work, { links, reach }: BackChain, amount: number) => {
     );
     if (!done.ok) return done;
     const grain = { from: piece.grain.from, to: { x: piece.grain.from.x, y: piece.grain.to.y - amount / 2 } };
-    const upright = Math.abs(piece.grain.to.x - piece.grain.from.x) < 1e-6;
+    const upright = Math.abs(piece.grain.to.x - piece.grain.from.x) <= tolerance.same;
     work = trueEdges(done.value, piece.id, {}, (made) => levelLines(piece, upright ? { ...made, grain } : made));
     passed += Math.abs((links.find((one) => one.piece === piece)?.outerX ?? innerX) - innerX);
   }
@@ -79,12 +80,9 @@ const heldWaist = (work: Work, { links }: BackChain): readonly Held[] =>
         piece: piece.id,
         level: 'waist',
       },
-      waistWithin,
+      tolerance.waistKept,
     ),
   );
-
-/** Blending the centre over its turn may move the waist by this much, mm. */
-const waistWithin = 3;
 
 /**
  * Sway back by `amount`: the back shorter by it at the centre, by nothing at the side.

@@ -1,4 +1,4 @@
-import { joinPaths, type Path, type Point, pathLength } from '../../geometry/index.ts';
+import { type Point, pathLength } from '../../geometry/index.ts';
 import { dartOf, type Garment, type Notch, type Piece, type Run, type Seam } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
 import { heldOthers } from '../held-edges.ts';
@@ -9,6 +9,7 @@ import { turnedSeam } from '../seams/turned.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, restructure, type Work, withPiece } from '../work.ts';
 import { dartNames, namedDart, needsDart } from './darts.ts';
+import { withoutDart } from './without-dart.ts';
 
 const ways = ['gathers', 'tucks', 'ease'] as const;
 type Way = (typeof ways)[number];
@@ -18,18 +19,6 @@ const howFor: Readonly<Record<Way, Seam['how']>> = { gathers: 'gathered', tucks:
 
 /** More of an edge than this share of it can hardly be eased in without showing (manuals: about a twentieth, in wool a tenth). */
 const mostEased = 0.08;
-
-/** The dart's mouth made part of the edge it opens in. */
-const opened = (piece: Piece, dart: string, { edge, before, mouth, after }: DartMouth): Piece => {
-  const count = piece.runs.length;
-  const [one, two, three] = [before, mouth, after].map((i) => (piece.runs[i] as Run).path) as [Path, Path, Path];
-  const rest = Array.from({ length: count - 3 }, (_, i) => piece.runs[(mouth + 2 + i) % count] as Run);
-  return {
-    ...piece,
-    runs: [{ kind: 'edge', edge, path: joinPaths(one, two, three) }, ...rest],
-    darts: piece.darts.filter(({ id }) => id !== dart),
-  };
-};
 
 /** How far along the edge a dart opens in it does so, mm, darts closed. */
 const alongToMouth = (piece: Piece, { edge, before }: DartMouth): number => {
@@ -81,7 +70,7 @@ export const dartTo: Alteration = {
     if (!opens) return bad('alter.dart-at-corner', { piece: piece.name });
     const { edge } = opens;
     const [from, to]: readonly [Point, Point] = shape.legs;
-    const made = opened(piece, dart, opens);
+    const made = withoutDart(piece, dart, opens, 'let-go');
     const start = beginWork(garment);
     const [was, is] = [start.tape.edge(piece, edge), start.tape.edge(made, edge)];
     const at = alongToMouth(piece, opens);

@@ -7,6 +7,7 @@ import {
   rotation,
   samePoint,
   subtract,
+  tolerance,
   turnBetween,
 } from '../../geometry/index.ts';
 import { dartOf, type Garment, type Piece, pointOnEdge, type Run } from '../../pattern/index.ts';
@@ -17,15 +18,14 @@ import type { CutPiece, CutPlan } from '../cut.ts';
 import { heldOthers } from '../held-edges.ts';
 import { levelLines } from '../level-lines.ts';
 import { partAt, swing } from '../move.ts';
+import { mouthOf } from '../parts.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, cutAndMove, finishWork, pieceNow, type Work, withPiece } from '../work.ts';
 import { dartNames, edgesFor, namedDart, needsDart, turningPoint } from './darts.ts';
+import { withoutDart } from './without-dart.ts';
 
 /** How far a moved dart ends from the point it aims at, mm (trade, Alterations: side dart 20–40, waist dart 10–25). */
 const setBack = 25;
-
-/** Less than this, radians, left of a dart is no dart. */
-const leastAngle = 1e-6;
 
 /** The edge that closes up where a dart of one piece was, so that its id may be given again. */
 const freeId = (piece: Piece, edge: string): string => {
@@ -127,7 +127,11 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
     truing: (former) => (former.edge === edge && !samePoint(former.before, former.after) ? 'none' : 'hinge'),
   });
   if (!done.ok) return done;
-  const joined = pieceNow(done.value, piece.id);
+  // Legs that were not quite as long as each other leave a hair's mouth where nothing else of the dart is left.
+  const left = (whole - Math.abs(angle)) * distance(about, legs[0]) > tolerance.leg;
+  const bare = pieceNow(done.value, piece.id);
+  const hair = left ? null : mouthOf(bare, dart);
+  const joined = hair ? withoutDart(bare, dart, hair, 'closed') : bare;
   const turned = applyToPoint(rotation(angle, about), target);
   const runs = opened(joined, edge, [target, turned], fresh);
   if (!runs) return bad('alter.cut-not-clear', { piece: piece.name });
@@ -135,14 +139,11 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
   const aims = piece.darts.find(({ id }) => id === dart)?.aims;
   const ends: readonly [Point, Point] = mouth ? [mouth.from, mouth.to] : [target, turned];
   const back = aims === undefined ? 0 : Math.min(setBack, distance(about, target) / 3);
-  const left = whole - Math.abs(angle) > leastAngle && joined.darts.some(({ id }) => id === dart);
   const withDart: Piece = {
     ...levelLines(piece, joined),
     runs,
     darts: [
-      ...joined.darts.map((one) =>
-        one.id === dart && left ? { ...one, point: stillBetween(joined, dart, about) } : one,
-      ),
+      ...joined.darts.map((one) => (one.id === dart ? { ...one, point: stillBetween(joined, dart, about) } : one)),
       {
         id: fresh,
         point: back === 0 ? about : pointBetween(about, ends, back),
@@ -161,7 +162,7 @@ const moved = (given: Work, piece: Piece, dart: string, edge: string, at: number
 const stillBetween = (piece: Piece, dart: string, about: Point): Point => {
   const { legs, point } = dartOf(piece, dart);
   const back = distance(point, about);
-  return back < 1e-6 ? point : pointBetween(about, legs, back);
+  return back <= tolerance.same ? point : pointBetween(about, legs, back);
 };
 
 /**

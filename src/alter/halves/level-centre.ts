@@ -1,6 +1,8 @@
-import { distance, type Path, type Point, pathEnd, pathLength, pathStart, tolerance } from '../../geometry/index.ts';
+import { distance, type Path, pathEnd, pathLength, pathStart, tolerance } from '../../geometry/index.ts';
 import type { Garment, Piece, Run } from '../../pattern/index.ts';
+import { easedField, inDirection } from '../fields.ts';
 import { reshape } from '../reshape.ts';
+import { warped } from '../warp.ts';
 
 /** The run on the fold, its place, and its lower end. */
 const foldOf = (piece: Piece): { readonly at: number; readonly path: Path } | null => {
@@ -9,9 +11,6 @@ const foldOf = (piece: Piece): { readonly at: number; readonly path: Path } | nu
   const run = piece.runs[at];
   return run ? { at, path: run.path } : null;
 };
-
-/** All at the centre, nothing at the other end, level at both. */
-const share = (t: number): number => (1 - t) * (1 - t) * (1 + 2 * t);
 
 /** A folded piece's lower edge drawn up (or down) by so much at the centre, to nothing at its other end. */
 const trimmed = (piece: Piece, by: number): Piece => {
@@ -26,16 +25,9 @@ const trimmed = (piece: Piece, by: number): Piece => {
   const run = next === undefined ? undefined : piece.runs[next];
   if (run?.kind !== 'edge') return piece;
   const far = distance(pathStart(run.path), low) <= tolerance.walk ? pathEnd(run.path) : pathStart(run.path);
-  const span = far.x - low.x;
-  const up = (p: Point): Point => ({ x: p.x, y: p.y - by * share(Math.min(Math.max((p.x - low.x) / span, 0), 1)) });
-  const path = run.path.map((segment): Path[number] => {
-    const third = (k: 1 | 2): Point => ({
-      x: segment.from.x + ((segment.to.x - segment.from.x) * k) / 3,
-      y: segment.from.y + ((segment.to.y - segment.from.y) * k) / 3,
-    });
-    const [one, two] = segment.kind === 'line' ? [third(1), third(2)] : [segment.control1, segment.control2];
-    return { kind: 'cubic', from: up(segment.from), control1: up(one), control2: up(two), to: up(segment.to) };
-  });
+  const across = { x: Math.sign(far.x - low.x), y: 0 };
+  const course = easedField(0, Math.abs(far.x - low.x), { by: { x: 0, y: -by } }, { by: { x: 0, y: 0 } });
+  const path = warped(run.path, inDirection(low, across, course));
   return reshape(piece, { [run.edge]: [path] }).piece;
 };
 

@@ -1,63 +1,100 @@
 import {
   distance,
-  fitCubics,
+  dot,
+  endTangent,
+  joinPaths,
   type Path,
   type Point,
   pathEnd,
   pathLength,
   pathPointAtLength,
   pathStart,
-  pathTangentAtLength,
-  smoothThrough,
+  pathWithStart,
+  reversePath,
+  scale,
   splitPathAtLength,
-  tolerance,
+  subtract,
 } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
+import { type Course, easedField, inDirection } from '../fields.ts';
 import { follow } from '../follow.ts';
 import { heldOthers } from '../held-edges.ts';
 import type { Alteration } from '../types.ts';
+import { warped } from '../warp.ts';
+import { alongToHeight } from '../width/shift.ts';
 import { beginWork, finishWork, redrawEdges } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 
-/** The curve is scooped over the lower half of the crotch seam. */
-const curvedShare = 0.42;
+/** Where a crotch seam shows no straight, its curve begins this share of its height above the crotch point. */
+const curvedShare = 0.3;
 
-const spacing = 20;
+/** A crotch seam told from the waist down: the part that runs straight, and the curve from there to the crotch point. */
+interface CrotchSeam {
+  readonly straight: Path;
+  readonly curve: Path;
+  /** The way the straight runs, down, and square to it towards the crotch point; unit vectors. */
+  readonly down: Point;
+  readonly across: Point;
+  /** How far across the crotch point lies from the straight, mm. */
+  readonly reach: number;
+  /** Whether the outline runs up it. */
+  readonly reversed: boolean;
+}
 
-/** The lower part of the crotch seam bowed out of the piece's way by `amount` at its middle, its ends and their directions kept. */
-const bowed = (path: Path, amount: number): Path => {
-  const length = pathLength(path);
-  const count = Math.max(4, Math.ceil(length / spacing));
-  const points = Array.from({ length: count + 1 }, (_, i): Point => {
-    const mm = (length * i) / count;
-    const p = pathPointAtLength(path, mm);
-    const tangent = pathTangentAtLength(path, mm, 'before');
-    const share = Math.sin((Math.PI * mm) / length) ** 2;
-    // Right of travel along a clockwise outline lies the piece: a deeper curve goes into it.
-    return { x: p.x - tangent.y * amount * share, y: p.y + tangent.x * amount * share };
-  });
-  const drawn = smoothThrough(points, {
-    startTangent: pathTangentAtLength(path, 0),
-    endTangent: pathTangentAtLength(path, length, 'before'),
-  });
-  return fitCubics(drawn, tolerance.holds);
+const crotchSeam = ({ piece, crotch, crotchPoint }: Leg): CrotchSeam | null => {
+  const [path, more] = edgeRuns(piece, crotch);
+  if (!path || more) return null;
+  const reversed = distance(pathStart(path), crotchPoint) < distance(pathEnd(path), crotchPoint);
+  const seam = reversed ? reversePath(path) : path;
+  const curved = seam.findIndex(({ kind }) => kind === 'cubic');
+  const waist = pathStart(seam).y;
+  const begins =
+    curved > 0
+      ? pathLength(seam.slice(0, curved))
+      : alongToHeight(seam, crotchPoint.y + curvedShare * (waist - crotchPoint.y));
+  const [straight, curve] = splitPathAtLength(seam, begins);
+  if (!straight || !curve) return null;
+  const down = endTangent(straight);
+  const aside = { x: -down.y, y: down.x };
+  const reach = dot(subtract(pathEnd(curve), pathStart(curve)), aside);
+  const across = scale(aside, Math.sign(reach));
+  return { straight, curve, down, across, reach: Math.abs(reach), reversed };
 };
 
-const curve = (leg: Leg, amount: number): Path | null => {
-  const [path, more] = edgeRuns(leg.piece, leg.crotch);
-  if (!path || more) return null;
-  const endsThere = distance(pathEnd(path), leg.crotchPoint) < distance(pathStart(path), leg.crotchPoint);
-  const length = pathLength(path);
-  const [head, tail] = splitPathAtLength(path, endsThere ? length * (1 - curvedShare) : length * curvedShare);
-  if (!head || !tail) return null;
-  return endsThere ? [...head, ...bowed(tail, amount)] : [...bowed(head, amount), ...tail];
+/** How much of the drop a place so far across from the straight gets, and how fast that changes, per mm. */
+const dropped = (reach: number, w: number) => ({ share: 1 - (w / reach) ** 2, rate: (-2 * w) / reach ** 2 });
+
+/**
+ * The curve dropped along the straight by `amount`, less towards the crotch point by the square of the way across, so that
+ * it is the more curved everywhere and bends back nowhere; the straight is as much longer.
+ */
+const scooped = ({ straight, curve, down, across, reach, reversed }: CrotchSeam, amount: number): Path => {
+  const drop = scale(down, amount);
+  const length = pathLength(straight);
+  const evenly = scale(drop, 1 / length);
+  const nothing = { by: { x: 0, y: 0 }, rate: evenly };
+  const upper = warped(straight, easedField(0, length, nothing, { by: drop, rate: evenly }));
+  const course: Course = (w) => {
+    const { share, rate } = dropped(reach, w);
+    return { by: scale(drop, share), rate: scale(drop, rate) };
+  };
+  const lower = warped(curve, inDirection(pathStart(curve), across, course));
+  const seam = joinPaths(upper, pathWithStart(lower, pathEnd(upper)));
+  return reversed ? reversePath(seam) : seam;
 };
 
 /**
- * Crotch curve deeper (or flatter) by `amount` at its deepest, front or back; both its ends stay, and so do the directions
- * in which it meets the inside leg and runs up to the waist. Source: fitting manuals on scooping the crotch for a full or
- * low seat.
+ * Crotch curve deeper (or flatter) by `amount`, front or back: where it leaves the straight of the seam it lies so much
+ * lower, less and less towards the crotch point. Both its ends stay, and the direction in which it runs up to the waist.
+ *
+ *        |
+ *        |
+ *        :|      the straight goes on down by the amount
+ *     __.´:
+ *    ___.´      from the crotch point the curve sets out flatter
+ *
+ * Source: fitting manuals on scooping the crotch for a full or low seat.
  */
 export const crotchCurve: Alteration = {
   id: 'crotch-curve',
@@ -69,10 +106,12 @@ export const crotchCurve: Alteration = {
   needs: needsLegs,
   handle: (garment, params) => {
     const [leg] = legsOf(garment, params.where as WhichLegs);
-    const path = leg && edgeRuns(leg.piece, leg.crotch)[0];
-    if (!leg || !path) return null;
-    const at = pathPointAtLength(path, pathLength(path) * (1 - curvedShare / 2));
-    return { piece: leg.piece.id, at, perMillimetre: { x: leg.outward * 0.7, y: 0.7 } };
+    const seam = leg && crotchSeam(leg);
+    if (!seam) return null;
+    const { curve, down, across, reach } = seam;
+    const at = pathPointAtLength(curve, pathLength(curve) / 2);
+    const { share } = dropped(reach, dot(subtract(at, pathStart(curve)), across));
+    return { piece: leg.piece.id, at, perMillimetre: scale(down, share) };
   },
   reverse: (params) => ({ alteration: 'crotch-curve', params: { ...params, amount: -Number(params.amount) } }),
   holds: ['waist-stays', 'sides-stay', 'inside-leg-stays', 'seam-walks'],
@@ -82,9 +121,9 @@ export const crotchCurve: Alteration = {
     const legs = legsOf(garment, params.where as WhichLegs);
     let work = beginWork(garment);
     for (const leg of legs) {
-      const drawn = curve(leg, amount);
-      if (!drawn) return bad('alter.cut-not-clear', { piece: leg.piece.name });
-      work = redrawEdges(work, leg.piece.id, { [leg.crotch]: [drawn] });
+      const seam = crotchSeam(leg);
+      if (!seam) return bad('alter.cut-not-clear', { piece: leg.piece.name });
+      work = redrawEdges(work, leg.piece.id, { [leg.crotch]: [scooped(seam, amount)] });
     }
     const followed = follow(work);
     if (!followed.ok) return followed;

@@ -1,3 +1,4 @@
+import { tolerance } from '../../geometry/index.ts';
 import { bad } from '../../units/index.ts';
 import { crossingsAt } from '../across.ts';
 import { held } from '../checks.ts';
@@ -19,9 +20,6 @@ const hipCut = (leg: Leg) => {
   if (inner.end?.edge !== leg.crotch || !outer.end) return null;
   return { from: left.end, to: right.end, inner, outer, y: leg.hip, reach: Math.abs(outer.x - inner.x) };
 };
-
-/** Drawn smooth over its turn the crotch seam is shorter than both its parts by under this, mm. */
-const crotchWithin = 2;
 
 /**
  * Crotch longer (or shorter) by `amount` on front or back: the hip line cut from the crotch seam to the side, the upper part
@@ -87,8 +85,8 @@ export const crotchLength: Alteration = {
       held: legs.flatMap((leg) => {
         const grew = lengthNow(done, leg.piece.id, leg.crotch) - done.tape.edge(leg.piece, leg.crotch);
         return [
-          ...heldOthers(done, leg.piece.id, [leg.crotch, ...leg.sides]),
-          held('crotch-grows', grew - amount, { piece: leg.piece.id, edge: leg.crotch }, crotchWithin),
+          ...heldOthers(done, leg.piece.id, [leg.crotch]),
+          held('crotch-grows', grew - amount, { piece: leg.piece.id, edge: leg.crotch }, tolerance.wedge),
         ];
       }),
     });

@@ -1,65 +1,54 @@
-import {
-  distance,
-  type Path,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathStart,
-  splitPathAtLength,
-} from '../../geometry/index.ts';
+import { distance, type Path, type Point, pathEnd, pathLength, pathStart, tolerance } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { bad } from '../../units/index.ts';
-import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { heldOthers } from '../held-edges.ts';
+import { secant } from '../secant.ts';
 import type { Alteration } from '../types.ts';
-import { beginWork, finishWork, lengthNow, redrawEdges, type Work } from '../work.ts';
+import { alongToHeight } from '../width/shift.ts';
+import { beginWork, finishWork, redrawEdges, type Work } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 import { endMoved } from './shift-inside.ts';
 
-/** The crotch curve moves with its point from this share of its length on: above it the seam stays. */
-const curveFrom = 0.45;
+/** The crotch curve moves with its point below the hip; where the piece shows none, over this share of its length. */
+const curveShare = 0.5;
+
+const curveReach = ({ hip }: Leg, path: Path, end: 'start' | 'end'): number => {
+  const length = pathLength(path);
+  if (hip === null) return curveShare * length;
+  const above = alongToHeight(path, hip);
+  return Math.max(end === 'end' ? length - above : above, length / 3);
+};
 
 const only = (leg: Leg, edge: string): Path | null => {
   const [path, more] = edgeRuns(leg.piece, edge);
   return path && !more ? path : null;
 };
 
-/** The inside leg with its upper end moved, to nothing at the knee or, without one, at the hem. */
-const insideMoved = (leg: Leg, path: Path, by: Point): Path => {
-  const atStart = distance(pathStart(path), leg.crotchPoint) < distance(pathEnd(path), leg.crotchPoint);
-  const length = pathLength(path);
-  const from = atStart ? pathStart(path) : pathEnd(path);
-  const down = (leg.knee ?? leg.bottom) - from.y;
-  const upper = Math.min(Math.max(down, length / 3), length);
-  if (upper > length - 1) return endMoved(path, atStart ? 'start' : 'end', by);
-  const [head, tail] = splitPathAtLength(path, atStart ? upper : length - upper);
-  if (!head || !tail) return endMoved(path, atStart ? 'start' : 'end', by);
-  return atStart ? [...endMoved(head, 'start', by), ...tail] : [...head, ...endMoved(tail, 'end', by)];
-};
+const endAt = (path: Path, point: Point): 'start' | 'end' =>
+  distance(pathEnd(path), point) < distance(pathStart(path), point) ? 'end' : 'start';
 
-const rounds = 6;
+/** How far down the inside leg moves with its upper end, mm: to the knee or, without one, to the hem. */
+const insideReach = (leg: Leg, path: Path): number =>
+  Math.max((leg.knee ?? leg.bottom) - leg.crotchPoint.y, pathLength(path) / 3);
+
+/** Up and down, mm, the point is tried first to either side of where it lies. */
+const firstTry = 1;
 
 /** A leg's crotch point moved out by so much across, and up or down by what keeps the inside leg as long as it was. */
 export const movePoint = (work: Work, leg: Leg, amount: number): Work | null => {
   const [crotch, inside] = [only(leg, leg.crotch), only(leg, leg.inside)];
   if (!crotch || !inside) return null;
-  const endsAt =
-    distance(pathEnd(crotch), leg.crotchPoint) < distance(pathStart(crotch), leg.crotchPoint) ? 'end' : 'start';
   const wanted = pathLength(inside);
-  let down = 0;
-  let drawn = inside;
-  for (let round = 0; round < rounds; round += 1) {
-    drawn = insideMoved(leg, inside, { x: -leg.outward * amount, y: down });
-    const over = pathLength(drawn) - wanted;
-    if (Math.abs(over) < 1e-3) break;
-    down += over;
-  }
-  const by = { x: -leg.outward * amount, y: down };
-  drawn = insideMoved(leg, inside, by);
+  const by = (down: number): Point => ({ x: -leg.outward * amount, y: down });
+  const drawn = (down: number): Path =>
+    endMoved(inside, endAt(inside, leg.crotchPoint), by(down), insideReach(leg, inside));
+  const down = secant((y) => pathLength(drawn(y)) - wanted, 0, firstTry, tolerance.walk);
+  if (down === null) return null;
+  const end = endAt(crotch, leg.crotchPoint);
   return redrawEdges(work, leg.piece.id, {
-    [leg.crotch]: [endMoved(crotch, endsAt, by, curveFrom)],
-    [leg.inside]: [drawn],
+    [leg.crotch]: [endMoved(crotch, end, by(down), curveReach(leg, crotch, end))],
+    [leg.inside]: [drawn(down)],
   });
 };
 
@@ -103,16 +92,7 @@ export const crotchPoint: Alteration = {
     if (!followed.ok) return followed;
     const done = followed.value;
     return finishWork(done, {
-      held: legs.flatMap((leg) => {
-        const grew = lengthNow(done, leg.piece.id, leg.crotch) - done.tape.edge(leg.piece, leg.crotch);
-        return [
-          ...heldOthers(done, leg.piece.id, [leg.crotch]),
-          // Along the curve the point moves by the amount only as far as the seam runs level there.
-          held('crotch-follows', Math.sign(grew) === Math.sign(amount) || Math.abs(grew) < 1 ? 0 : grew, {
-            piece: leg.piece.id,
-          }),
-        ];
-      }),
+      held: legs.flatMap((leg) => heldOthers(done, leg.piece.id, [leg.crotch])),
     });
   },
 };

@@ -1,11 +1,12 @@
-import type { Path } from '../../geometry/index.ts';
-import { edgeRuns, type Garment, levelWidth } from '../../pattern/index.ts';
+import { tolerance } from '../../geometry/index.ts';
+import { type Garment, levelWidth } from '../../pattern/index.ts';
 import { bad, type Problem } from '../../units/index.ts';
 import { held } from '../checks.ts';
+import type { Knot } from '../course.ts';
 import { follow } from '../follow.ts';
 import { type Alteration, type Held, sideParameter } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
-import { type Knot, shiftedPath } from '../width/shift.ts';
+import { heldAtHeight, sidesMoved } from '../width/shift.ts';
 import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work.ts';
 import { type Leg, legsOf, needsLegs } from './leg.ts';
 
@@ -19,15 +20,15 @@ const knotsFor = (leg: Leg, where: Where, each: number): readonly Knot[] | null 
     const from = leg.knee ?? start;
     return leg.bottom - from > leastRun
       ? [
-          { y: from, shift: 0 },
-          { y: leg.bottom, shift: each },
+          { at: from, shift: 0 },
+          { at: leg.bottom, shift: each },
         ]
       : null;
   }
   return leg.knee !== null && leg.knee - start > leastRun
     ? [
-        { y: start, shift: 0 },
-        { y: leg.knee, shift: each },
+        { at: start, shift: 0 },
+        { at: leg.knee, shift: each },
       ]
     : null;
 };
@@ -38,14 +39,11 @@ const belowCrotch = 10;
 /** A seam runs out over at least this, mm. */
 const leastRun = 40;
 
-const moveLeg = (work: Work, leg: Leg, knots: readonly Knot[]): Work => {
-  const drawn: Record<string, readonly Path[]> = {};
-  for (const edge of leg.sides) {
-    drawn[edge] = edgeRuns(leg.piece, edge).map((path) => shiftedPath(path, knots, leg.outward));
-  }
-  drawn[leg.inside] = edgeRuns(leg.piece, leg.inside).map((path) => shiftedPath(path, knots, -leg.outward));
-  return redrawEdges(work, leg.piece.id, drawn);
-};
+const moveLeg = (work: Work, { piece, sides, inside, outward }: Leg, knots: readonly Knot[]): Work =>
+  redrawEdges(work, piece.id, {
+    ...sidesMoved(piece, sides, knots, outward),
+    ...sidesMoved(piece, [inside], knots, -outward),
+  });
 
 const heldWidths = (work: Work, legs: readonly Leg[], where: Where, amount: number): readonly Held[] =>
   legs.flatMap(({ piece }) =>
@@ -56,13 +54,10 @@ const heldWidths = (work: Work, legs: readonly Leg[], where: Where, amount: numb
           'width-grows',
           levelWidth(pieceNow(work, piece.id), id) - levelWidth(piece, id) - amount,
           { piece: piece.id, level: id },
-          widthWithin,
+          tolerance.askew,
         ),
       ),
   );
-
-/** A level that lies askew on a leg is met a little off its height, mm. */
-const widthWithin = 1;
 
 /**
  * Leg wider (or narrower) by `amount` on front and on back each, half of it in the side seam and half in the inside leg, so
@@ -94,11 +89,8 @@ export const legWidth: Alteration = {
   handle: (garment, params) => {
     const [leg] = legsOf(garment);
     const knots = leg && knotsFor(leg, params.where as Where, 1);
-    const path = leg && edgeRuns(leg.piece, leg.sides.at(-1) ?? leg.inside).flat();
-    if (!leg || !knots || !path) return null;
-    const y = (knots.at(-1) as Knot).y;
-    const at = path.map(({ to }) => to).reduce((a, b) => (Math.abs(b.y - y) < Math.abs(a.y - y) ? b : a));
-    return { piece: leg.piece.id, at, perMillimetre: { x: leg.outward / 2, y: 0 } };
+    if (!leg || !knots) return null;
+    return heldAtHeight(leg.piece, leg.sides, (knots.at(-1) as Knot).at, leg.outward / 2);
   },
   reverse: (params) => ({ alteration: 'leg-width', params: { ...params, amount: -Number(params.amount) } }),
   holds: ['waist-stays', 'crotch-stays', 'width-grows-here', 'seam-walks'],

@@ -1,3 +1,4 @@
+import { tolerance } from '../../geometry/index.ts';
 import { pieceOf } from '../../pattern/index.ts';
 import { isLining } from '../parts.ts';
 import { headEaseChanges } from '../sleeve/head-ease.ts';
@@ -11,9 +12,6 @@ export const headEase = (work: Work): readonly Change[] =>
     .filter((piece) => piece.role === 'sleeve' && !isLining(piece))
     .flatMap(({ id }) => headEaseChanges(work, id));
 
-/** Less than this, mm, is not worth telling. */
-const leastChange = 0.2;
-
 /** The armholes of the shell, edges of one piece together: by how much each is longer, and how long it is now. */
 export const armholeChanges = (work: Work, armholes: readonly Armhole[]): readonly Change[] =>
   armholes
@@ -22,5 +20,5 @@ export const armholeChanges = (work: Work, armholes: readonly Armhole[]): readon
       const after = pieceOf(work.garment, piece.id);
       const length = (of: typeof piece): number => edges.reduce((sum, edge) => sum + work.tape.edge(of, edge), 0);
       const by = length(after) - length(piece);
-      return Math.abs(by) <= leastChange ? [] : [{ what: 'armhole', piece: piece.id, by, now: length(after) }];
+      return Math.abs(by) <= tolerance.told ? [] : [{ what: 'armhole', piece: piece.id, by, now: length(after) }];
     });

@@ -11,11 +11,12 @@ import {
 } from '../../geometry/index.ts';
 import { edgeLength, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
+import { easedField, turningRate } from '../fields.ts';
 import { follow } from '../follow.ts';
 import { endPoint, isLining } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { easedField, turningRate, warped } from '../warp.ts';
+import { warped } from '../warp.ts';
 import { beginWork, finishWork, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';

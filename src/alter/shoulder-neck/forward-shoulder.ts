@@ -14,12 +14,14 @@ import { edgeRuns, type Garment, type Piece, pieceOf, pointOnEdge } from '../../
 import { bad, good, type Result } from '../../units/index.ts';
 import { capOf } from '../cap.ts';
 import { held } from '../checks.ts';
+import { easedField } from '../fields.ts';
 import { follow, traceFacings } from '../follow.ts';
 import { heldLengths } from '../held-edges.ts';
 import { isFront, isLining, isSleeve, matesOf } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
+import { secant } from '../secant.ts';
 import { type Alteration, type Held, sideParameter } from '../types.ts';
-import { easedField, secant, warped } from '../warp.ts';
+import { warped } from '../warp.ts';
 import { beginWork, finishWork, redrawEdges, type Work } from '../work.ts';
 import { headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';

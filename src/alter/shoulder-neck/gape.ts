@@ -25,9 +25,9 @@ import { dartedFront, reached } from '../anatomy.ts';
 import { pointBetween } from '../bust-front.ts';
 import type { CutPlan, EdgeEnd } from '../cut.ts';
 import { partBeside, swing } from '../move.ts';
+import { secant } from '../secant.ts';
 import { blended } from '../stretch.ts';
 import type { Handle } from '../types.ts';
-import { secant } from '../warp.ts';
 import { cutAndMove, pieceNow, type Truing, trueEdges, type Work } from '../work.ts';
 
 /** Where a wedge that is folded out comes to nothing: at the bust point or the point of a dart, which opens by it, or on the edge across. */

@@ -9,9 +9,10 @@ import {
 } from '../../geometry/index.ts';
 import { edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import { easedField } from '../fields.ts';
 import { type EdgeAt, endPoint, liesAcross, neighbourAt, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
-import { easedField, warped } from '../warp.ts';
+import { warped } from '../warp.ts';
 import { drawnAlong, endOf, lineOf, slidEnd } from './lines.ts';
 import type { Neckline } from './upper.ts';
 

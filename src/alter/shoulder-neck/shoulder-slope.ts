@@ -12,12 +12,14 @@ import {
 } from '../../geometry/index.ts';
 import type { Garment, Piece } from '../../pattern/index.ts';
 import { good, type Result } from '../../units/index.ts';
+import { easedField, sumOfFields, turningRate } from '../fields.ts';
 import { follow, traceFacings } from '../follow.ts';
 import { heldLengths } from '../held-edges.ts';
 import { endPoint, matesOf } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
+import { secant } from '../secant.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { easedField, secant, sumOfFields, turningRate, warped, warpedTo } from '../warp.ts';
+import { warped, warpedTo } from '../warp.ts';
 import { beginWork, finishWork, type Work } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';

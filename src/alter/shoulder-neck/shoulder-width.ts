@@ -1,11 +1,12 @@
 import { add, normalize, pathLength, scale, subtract } from '../../geometry/index.ts';
 import { good, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
+import { easedField, type Field } from '../fields.ts';
 import { follow } from '../follow.ts';
 import { endPoint, isLining, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { easedField, type Field, warped } from '../warp.ts';
+import { warped } from '../warp.ts';
 import { beginWork, finishWork, lengthNow, redrawEdges } from '../work.ts';
 import { armholeChanges, headEase } from './account.ts';
 import { upperReach } from './armhole-line.ts';

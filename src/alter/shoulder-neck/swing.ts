@@ -19,9 +19,11 @@ import {
 } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Piece } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
+import { easedField } from '../fields.ts';
 import { type EdgeAt, endPoint, other } from '../parts.ts';
 import type { Drawn } from '../reshape.ts';
-import { easedField, secant, warped } from '../warp.ts';
+import { secant } from '../secant.ts';
+import { warped } from '../warp.ts';
 import { endOf } from './lines.ts';
 import type { Chain, Panel } from './upper.ts';
 

@@ -45,9 +45,6 @@ export const pullQuarters = (given: Work, sleeve: Sleeve, pulled: Pulled): Resul
   return done.ok ? good(keptHem(capKept(done.value, sleeve), sleeve)) : done;
 };
 
-/** Drawing cap and hem smoothly moves the level's ends on a short sleeve by a hair, mm. */
-const upperArmWithin = 3 * tolerance.holds;
-
 /** Width at the upper arm, grown by what was asked; a lining may carry no such level. */
 const heldWidth = (work: Work, { piece }: Sleeve, w: number): readonly Held[] =>
   piece.levels
@@ -60,7 +57,7 @@ const heldWidth = (work: Work, { piece }: Sleeve, w: number): readonly Held[] =>
           piece: piece.id,
           level: id,
         },
-        upperArmWithin,
+        tolerance.upperArm,
       ),
     );
 

@@ -15,9 +15,9 @@ import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
 import { type DartMouth, isBody, isSleeve, matesOf, mouthOf } from '../parts.ts';
 import { runIndices } from '../ring.ts';
+import { secant } from '../secant.ts';
 import { deeperTucks } from '../tucks.ts';
 import { type Alteration, sideParameter } from '../types.ts';
-import { secant } from '../warp.ts';
 import { beginWork, finishWork, lengthNow, pieceNow, redrawEdges } from '../work.ts';
 
 /** What an edge sewn to must keep its length, whatever a dart in it does: another part of the body, or a sleeve. */
@@ -86,9 +86,15 @@ export const dartIntake: Alteration = {
     if (before.intake + amount < leastIntake)
       return bad('alter.dart-closed', { piece: piece.name, intake: { mm: before.intake } });
     const indices = runIndices(piece.runs, edge);
-    // Of the two legs the longer is drawn back by a hair more, until both are alike.
-    const paths = (shift: number): readonly Path[] =>
+    const beside = (index: number): number => pathLength((piece.runs[index] as Piece['runs'][number]).path);
+    const room = Math.min(beside(left), beside(right));
+    if (amount / 2 > room - leastBeside)
+      return bad('alter.no-edge-beside-dart', { piece: piece.name, room: { mm: room } });
+    // Of the two legs the longer is drawn back by a little more, until both are alike.
+    const most = Math.min(Math.abs(amount) / 2 + 1, room - amount / 2);
+    const paths = (wanted: number): readonly Path[] =>
       indices.map((index) => {
+        const shift = Math.min(Math.max(wanted, -most), most);
         const { path } = piece.runs[index] as Piece['runs'][number];
         if (index === left) return drawnBack(path, 'end', amount / 2 + shift);
         return index === right ? drawnBack(path, 'start', amount / 2 - shift) : path;
@@ -117,6 +123,9 @@ export const dartIntake: Alteration = {
     });
   },
 };
+
+/** So much of the edge, mm, has to be left between a dart and the corner or dart beside it. */
+const leastBeside = 5;
 
 /** Narrower than this, mm, a dart cannot be stitched. */
 const leastIntake = 4;

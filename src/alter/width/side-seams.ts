@@ -1,12 +1,13 @@
-import { type Path, tolerance } from '../../geometry/index.ts';
-import { edgeRuns, type Garment, levelWidth } from '../../pattern/index.ts';
+import { tolerance } from '../../geometry/index.ts';
+import { type Garment, levelWidth } from '../../pattern/index.ts';
 import { bad, type Problem, type Result } from '../../units/index.ts';
 import { held } from '../checks.ts';
+import type { Knot } from '../course.ts';
 import { follow } from '../follow.ts';
 import { type Alteration, type Applied, type Held, sideParameter } from '../types.ts';
 import { walkSeams } from '../walk-seams.ts';
 import { beginWork, finishWork, pieceNow, redrawEdges, type Work } from '../work.ts';
-import { type Knot, shiftedPath } from './shift.ts';
+import { heldAtHeight, sidesMoved } from './shift.ts';
 import { type Side, sidesOf } from './sides.ts';
 
 const places = ['waist', 'hip', 'hem'] as const;
@@ -34,32 +35,27 @@ const knotsFor = (side: Side, where: Where, amount: number): readonly Knot[] => 
     const below = where !== 'hem' && level > at;
     // What hangs from the hip moves with it; from the bust or waist only to the next level.
     const shift = id === where || (where === 'hip' && below) ? amount : 0;
-    knots.push({ y: heights[id] as number, shift });
+    knots.push({ at: heights[id] as number, shift });
   }
-  if (where === 'hem') knots.push({ y: bottom, shift: amount });
+  if (where === 'hem') knots.push({ at: bottom, shift: amount });
   const lastLevel = own.at(-1);
   const aboveAll = own.length === 0 || order.indexOf(own[0] as (typeof order)[number]) > at;
   // A skirt that hangs from the waist has it at its very top, a bodice that ends there at its bottom.
   if (where !== 'hem' && !own.some((id) => id === where)) {
-    if (aboveAll && where === 'waist' && !side.underarm) knots.push({ y: top, shift: amount });
-    else if (where === 'hip' && lastLevel === undefined && !side.underarm) knots.push({ y: top, shift: amount });
+    if (aboveAll && where === 'waist' && !side.underarm) knots.push({ at: top, shift: amount });
+    else if (where === 'hip' && lastLevel === undefined && !side.underarm) knots.push({ at: top, shift: amount });
     else return [];
-  } else if (!side.underarm && top < (knots[0]?.y ?? top) - leastBlend) {
+  } else if (!side.underarm && top < (knots[0]?.at ?? top) - leastBlend) {
     const first = own[0];
-    knots.push({ y: top, shift: first === where && where === 'waist' ? amount : 0 });
+    knots.push({ at: top, shift: first === where && where === 'waist' ? amount : 0 });
   }
-  const sorted = knots.toSorted((p, q) => p.y - q.y);
+  const sorted = knots.toSorted((p, q) => p.at - q.at);
   if (stays === -Infinity) return sorted;
-  return [{ y: stays, shift: 0 }, ...sorted.filter((knot) => knot.y > stays + leastBlend)];
+  return [{ at: stays, shift: 0 }, ...sorted.filter((knot) => knot.at > stays + leastBlend)];
 };
 
-const moveSide = (work: Work, side: Side, knots: readonly Knot[]): Work => {
-  const drawn: Record<string, readonly Path[]> = {};
-  for (const edge of side.edges) {
-    drawn[edge] = edgeRuns(side.piece, edge).map((path) => shiftedPath(path, knots, side.outward));
-  }
-  return redrawEdges(work, side.piece.id, drawn);
-};
+const moveSide = (work: Work, { piece, edges, outward }: Side, knots: readonly Knot[]): Work =>
+  redrawEdges(work, piece.id, sidesMoved(piece, edges, knots, outward));
 
 /** Sides that carry the place, or hang from one that does. */
 const sidesAt = (
@@ -123,9 +119,8 @@ export const sideSeamsAlteration: Alteration = {
   handle: (garment, params) => {
     const where = params.where as Where;
     const [found] = sidesAt(garment, where, 1);
-    const level = found?.side.piece.levels.find(({ id }) => id === where);
-    if (!found || !level) return null;
-    return { piece: found.side.piece.id, at: level.to, perMillimetre: { x: found.side.outward, y: 0 } };
+    const knot = found?.knots.find(({ shift }) => shift === 1);
+    return found && knot ? heldAtHeight(found.side.piece, found.side.edges, knot.at, found.side.outward) : null;
   },
   reverse: (params) => ({ alteration: 'run-sides', params: { ...params, amount: -Number(params.amount) } }),
   holds: ['underarm-stays', 'width-grows-here', 'seam-walks'],

@@ -1,10 +1,13 @@
 import {
-  add,
   distance,
+  dot,
   endTangent,
+  lerp,
+  normalize,
   type Path,
   type Point,
   pathEnd,
+  pathLength,
   pathStart,
   scale,
   startTangent,
@@ -12,6 +15,8 @@ import {
   tolerance,
 } from '../../geometry/index.ts';
 import { dartsOf, edgeRuns, type Piece } from '../../pattern/index.ts';
+import { easedField, inDirection, sumOfFields } from '../fields.ts';
+import { warped } from '../warp.ts';
 import { redrawEdges, type Work } from '../work.ts';
 import { edgeBeside, type Side } from './sides.ts';
 
@@ -46,83 +51,30 @@ export const waistEdgeOf = (side: Side): WaistEdge | null => {
   return null;
 };
 
-/** How much of the amount a point of the waist gets: all at the centre, nothing at the side, level at both. */
-const share = (t: number): number => (1 - t) * (1 - t) * (1 + 2 * t);
-
-const moved = (path: Path, by: (p: Point) => Point): Path =>
-  path.map((segment) => {
-    const shift = (p: Point): Point => add(p, by(p));
-    return segment.kind === 'line'
-      ? {
-          kind: 'cubic',
-          from: shift(segment.from),
-          control1: shift(third(segment.from, segment.to, 1)),
-          control2: shift(third(segment.from, segment.to, 2)),
-          to: shift(segment.to),
-        }
-      : {
-          ...segment,
-          from: shift(segment.from),
-          control1: shift(segment.control1),
-          control2: shift(segment.control2),
-          to: shift(segment.to),
-        };
-  });
-
-const third = (p: Point, q: Point, n: 1 | 2): Point => ({
-  x: p.x + ((q.x - p.x) * n) / 3,
-  y: p.y + ((q.y - p.y) * n) / 3,
-});
+const nothing: Point = { x: 0, y: 0 };
 
 /**
- * The waist raised (or, negative, lowered) by `amount` at the centre and by nothing at the side, square to the centre as it
- * was. The ends of a dart's legs go along the dart's own middle line, so that the legs stay alike.
+ * The waist raised (or, negative, lowered) by `amount` at the centre and by nothing at the side, level at both, square to
+ * the centre as it was. The ends of a dart's legs go along the dart's own middle line, so that the legs stay alike.
  */
 export const tiltWaist = (work: Work, { piece, edge, centre, up }: WaistEdge, amount: number): Work => {
   const runs = edgeRuns(piece, edge);
   const all = runs.flatMap((path) => [pathStart(path), pathEnd(path)]);
   const far = all.reduce((a, b) => (distance(b, centre) > distance(a, centre) ? b : a));
-  const along = subtract(far, centre);
-  const whole = along.x * along.x + along.y * along.y;
-  const placed = (p: Point): number => {
-    const t = (subtract(p, centre).x * along.x + subtract(p, centre).y * along.y) / whole;
-    return Math.min(Math.max(t, 0), 1);
-  };
-  const by = (p: Point): Point => scale(up, amount * share(placed(p)));
-  const darts = dartsOf(piece).flatMap(({ point, legs }) => {
-    const middle = { x: (legs[0].x + legs[1].x) / 2, y: (legs[0].y + legs[1].y) / 2 };
-    const axis = subtract(middle, point);
-    const size = distance(middle, point);
-    const out = scale(axis, (amount * share(placed(middle)) * Math.sign(axis.x * up.x + axis.y * up.y)) / size);
-    return legs.map((leg) => ({ leg, to: add(leg, out) }));
+  const across = normalize(subtract(far, centre));
+  const course = easedField(0, distance(far, centre), { by: scale(up, amount) }, { by: nothing });
+  const raised = (p: Point): Point => course(dot(subtract(p, centre), across)).by;
+  const legs = dartsOf(piece).flatMap(({ point, legs }) => {
+    const middle = lerp(...legs, 1 / 2);
+    const axis = normalize(subtract(middle, point));
+    const share = dot(raised(middle), up) * Math.sign(dot(axis, up));
+    return legs.map((leg) => ({ leg, aside: subtract(scale(axis, share), raised(leg)) }));
   });
+  const asideAt = (p: Point): Point => legs.find(({ leg }) => distance(leg, p) <= tolerance.walk)?.aside ?? nothing;
   const drawn = runs.map((path) => {
-    const line = moved(path, by);
-    const first = darts.find(({ leg }) => distance(leg, pathStart(path)) <= tolerance.walk);
-    const last = darts.find(({ leg }) => distance(leg, pathEnd(path)) <= tolerance.walk);
-    return bent(line, first?.to ?? null, last?.to ?? null);
+    const [start, end] = [{ by: asideAt(pathStart(path)) }, { by: asideAt(pathEnd(path)) }];
+    const toLegs = easedField(0, pathLength(path), start, end);
+    return warped(path, sumOfFields(inDirection(centre, across, course), toLegs));
   });
   return redrawEdges(work, piece.id, { [edge]: drawn });
-};
-
-/** A path's ends set elsewhere, everything between shifted in proportion to how near it lies. */
-const bent = (path: Path, from: Point | null, to: Point | null): Path => {
-  const begin = from ? subtract(from, pathStart(path)) : { x: 0, y: 0 };
-  const end = to ? subtract(to, pathEnd(path)) : { x: 0, y: 0 };
-  const count = path.length * 3;
-  const at = (i: number, p: Point): Point => {
-    const t = i / count;
-    return { x: p.x + begin.x * (1 - t) + end.x * t, y: p.y + begin.y * (1 - t) + end.y * t };
-  };
-  return path.map((segment, i) =>
-    segment.kind === 'line'
-      ? { ...segment, from: at(3 * i, segment.from), to: at(3 * i + 3, segment.to) }
-      : {
-          ...segment,
-          from: at(3 * i, segment.from),
-          control1: at(3 * i + 1, segment.control1),
-          control2: at(3 * i + 2, segment.control2),
-          to: at(3 * i + 3, segment.to),
-        },
-  );
 };
