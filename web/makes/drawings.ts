@@ -13,7 +13,7 @@ import type { Layout, LayoutProblem } from '../../src/lay/index.ts';
 import type { Garment, SeamWalk } from '../../src/pattern/index.ts';
 import type { Unit } from '../../src/units/index.ts';
 import { locale } from '../app/settings.tsx';
-import { drawnReadable, narrowAspect, readableSize, tableAspect } from '../parts/draw-garment.ts';
+import { narrowAspect, readableSize, tableAspect } from '../parts/draw-garment.ts';
 
 /** Which pieces of a before-and-after lie on the table: those that changed, all, or one by its id. */
 export type ShownPieces = 'changed' | 'all' | `piece:${string}`;
@@ -79,11 +79,12 @@ export const drawChanges = (asked: ChangesAsked, last: Changes | null, cache: Dr
 };
 
 /** A seam walked, in words that can be read on a table of this kind. */
-export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit, narrow: boolean): Drawing => {
-  if (!narrow) return drawSeamWalk(walk, garment, { unit, locale, aspect: tableAspect });
-  const draw = (textSize: number) => drawSeamWalk(walk, garment, { unit, locale, aspect: narrowAspect, textSize });
-  return drawnReadable(draw, narrow, draw(walk.lengthA / 22)).drawing;
-};
+export const drawWalk = (walk: SeamWalk, garment: Garment, unit: Unit, narrow: boolean): Drawing =>
+  drawSeamWalk(walk, garment, {
+    unit,
+    locale,
+    ...(narrow ? { aspect: narrowAspect, textSize: walk.lengthA / 11 } : { aspect: tableAspect }),
+  });
 
 /** Ease at every level in every size against what is usual. */
 export const drawFit = (fit: Fit, size: string, label: string, unit: Unit, narrow: boolean): Drawing => ({
