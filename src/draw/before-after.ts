@@ -3,7 +3,7 @@ import { dartsOf, type Garment, outlineOf, type Piece } from '../pattern/index.t
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { changeLabels, notchLabels, usualSize } from './change-labels.ts';
-import type { CutPlace } from './cut-places.ts';
+import type { CutPlace } from './cut-place.ts';
 import { differingStretches } from './differing.ts';
 import { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
 import { usualAspect } from './garment.ts';

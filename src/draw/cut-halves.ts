@@ -1,6 +1,6 @@
 import { applyToPath, applyToPoint, mirrorX, pathStart } from '../geometry/index.ts';
 import { type AlterationStep, edgeRuns, type Garment } from '../pattern/index.ts';
-import type { CutPlace } from './cut-places.ts';
+import type { CutPlace } from './cut-place.ts';
 
 /** How the left half of a piece is told: under which id, and mirrored at which x. */
 export interface LeftHalf {

@@ -1,19 +1,8 @@
 import type { Altered, StepOutcome } from '../alter/index.ts';
-import { distance, nearestOnPath, type Path, type Point, pathLength, polyline, tolerance } from '../geometry/index.ts';
+import { distance, nearestOnPath, type Point, pathLength, polyline, tolerance } from '../geometry/index.ts';
 import { edgeLength, edgeRuns, type Garment, hasEdge, outlineOf, type Piece } from '../pattern/index.ts';
 import { cutsOnHalves } from './cut-halves.ts';
-
-/** One place where a piece was cut, as it lay before its parts moved, and what was put in there. */
-export interface CutPlace {
-  readonly piece: string;
-  /** Which step of the list, from 1. */
-  readonly step: number;
-  readonly path: Path;
-  /** Put in (positive) or taken out (negative), mm: the same all along a band, at the open end of a wedge; null where nothing is. */
-  readonly amount: number | null;
-  /** Where the parts stay joined; null where they come apart all along. */
-  readonly hinge: Point | null;
-}
+import type { CutPlace } from './cut-place.ts';
 
 /** The edges whose line passes through a point. */
 const edgesAt = (piece: Piece, point: Point): readonly string[] =>

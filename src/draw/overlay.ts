@@ -11,7 +11,7 @@ import { cutLine, type Piece } from '../pattern/index.ts';
 import { formatLength, type Unit } from '../units/index.ts';
 import { drawWords, fill } from '../words/index.ts';
 import { clipPath } from './clip-path.ts';
-import type { CutPlace } from './cut-places.ts';
+import type { CutPlace } from './cut-place.ts';
 import { inkDiffering, lineMarks } from './ink-differs.ts';
 import { circle, pathMark, rectangle, stroke, type TextWidth, textMark } from './marks.ts';
 import { originalMarks } from './piece.ts';

@@ -1,7 +1,7 @@
 import { alterationWords, familyWords, wordsOfAll } from './alterations/index.ts';
 import type { ProblemCatalogue } from './catalogue.ts';
 
-export type { AlterationWords, NamedKind, SayNamed } from './alterations/index.ts';
+export type { AlterationWords, NamedKind } from './alterations/index.ts';
 
 /** What the alterations have to say when they cannot be done, and what they warn of. */
 const generalProblems: ProblemCatalogue = {
