@@ -62,12 +62,12 @@ const crotchSeam = ({ piece, crotch, crotchPoint }: Leg): CrotchSeam | null => {
   return { straight, curve, down, across, reach: Math.abs(reach), reversed };
 };
 
-/** How much of the drop a place so far across from the straight gets, and how fast that changes, per mm. */
-const dropped = (reach: number, w: number) => ({ share: 1 - (w / reach) ** 2, rate: (-2 * w) / reach ** 2 });
+/** How much of the drop a place so far across from the straight gets: all beside the straight, nothing at the crotch point. */
+const dropped = (reach: number, w: number): number => 1 - w / reach;
 
 /**
- * The curve dropped along the straight by `amount`, less towards the crotch point by the square of the way across, so that
- * it is the more curved everywhere and bends back nowhere; the straight is as much longer.
+ * The curve dropped along the straight by `amount`, evenly less towards the crotch point; the straight is as much longer. A
+ * shear: where the curve did not bend back before, it does not now.
  */
 const scooped = ({ straight, curve, down, across, reach, reversed }: CrotchSeam, amount: number): Path => {
   const drop = scale(down, amount);
@@ -75,10 +75,7 @@ const scooped = ({ straight, curve, down, across, reach, reversed }: CrotchSeam,
   const evenly = scale(drop, 1 / length);
   const nothing = { by: { x: 0, y: 0 }, rate: evenly };
   const upper = warped(straight, easedField(0, length, nothing, { by: drop, rate: evenly }));
-  const course: Course = (w) => {
-    const { share, rate } = dropped(reach, w);
-    return { by: scale(drop, share), rate: scale(drop, rate) };
-  };
+  const course: Course = (w) => ({ by: scale(drop, dropped(reach, w)), rate: scale(drop, -1 / reach) });
   const lower = warped(curve, inDirection(pathStart(curve), across, course));
   const seam = joinPaths(upper, pathWithStart(lower, pathEnd(upper)));
   return reversed ? reversePath(seam) : seam;
@@ -86,7 +83,7 @@ const scooped = ({ straight, curve, down, across, reach, reversed }: CrotchSeam,
 
 /**
  * Crotch curve deeper (or flatter) by `amount`, front or back: where it leaves the straight of the seam it lies so much
- * lower, less and less towards the crotch point. Both its ends stay, and the direction in which it runs up to the waist.
+ * lower, evenly less towards the crotch point. Both its ends stay, and the direction in which it runs up to the waist.
  *
  *        |
  *        |
@@ -110,7 +107,7 @@ export const crotchCurve: Alteration = {
     if (!seam) return null;
     const { curve, down, across, reach } = seam;
     const at = pathPointAtLength(curve, pathLength(curve) / 2);
-    const { share } = dropped(reach, dot(subtract(at, pathStart(curve)), across));
+    const share = dropped(reach, dot(subtract(at, pathStart(curve)), across));
     return { piece: leg.piece.id, at, perMillimetre: scale(down, share) };
   },
   reverse: (params) => ({ alteration: 'crotch-curve', params: { ...params, amount: -Number(params.amount) } }),
