@@ -126,6 +126,7 @@ export const makePageWords = {
     seamsMeet: 'Seams that changed and still meet: {seams}.',
     seamsMiss: 'Does not meet any more: {seam}.',
     capEase: 'Ease in the sleeve head, {seam}: {before} before, {after} now',
+    easedIn: 'Eased in, {seam}: {before} before, {after} now',
     girthLine: 'Finished {level}: {before} before, {after} now',
     alsoChanged: 'Changed with it: {pieces}',
     areaMore: 'The pieces take {area} more cloth.',

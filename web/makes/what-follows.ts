@@ -19,6 +19,13 @@ const cutArea = (garment: Garment): number =>
     return sum + Math.abs(outlineArea(outlineOf(piece))) * count * onFold;
   }, 0);
 
+const isSleeve = (garment: Garment, id: string): boolean =>
+  ['sleeve', 'under-sleeve'].includes(String(garment.pieces.find((piece) => piece.id === id)?.role));
+
+/** A sleeve set into what is no sleeve: elsewhere too something longer is eased in, as a waist into its band. */
+const isSleeveHead = (garment: Garment, { a, b }: Garment['seams'][number]): boolean =>
+  isSleeve(garment, a.piece) !== isSleeve(garment, b.piece);
+
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /**
@@ -45,7 +52,11 @@ export const sayWhatFollows = (before: Garment, after: Garment, say: Say): reado
     const was = old.get(walk.seam.id);
     if (!was || Math.abs(was.difference - walk.difference) < worthSaying) continue;
     lines.push(
-      say.words(words.capEase, { seam: named(walk), before: amount(was.difference), after: amount(walk.difference) }),
+      say.words(isSleeveHead(after, walk.seam) ? words.capEase : words.easedIn, {
+        seam: named(walk),
+        before: amount(was.difference),
+        after: amount(walk.difference),
+      }),
     );
   }
   const girths = finishedGirths(before);
