@@ -15,15 +15,15 @@ import {
   splitPathAtLength,
   subtract,
 } from '../../geometry/index.ts';
-import { edgeRuns } from '../../pattern/index.ts';
-import { bad } from '../../units/index.ts';
+import { edgeRuns, type Garment, walkSeam } from '../../pattern/index.ts';
+import { bad, type Problem } from '../../units/index.ts';
 import { type Course, easedField, inDirection } from '../fields.ts';
 import { follow } from '../follow.ts';
 import { heldOthers } from '../held-edges.ts';
 import type { Alteration } from '../types.ts';
 import { warped } from '../warp.ts';
 import { alongToHeight } from '../width/shift.ts';
-import { beginWork, finishWork, redrawEdges } from '../work.ts';
+import { beginWork, finishWork, redrawEdges, type Work } from '../work.ts';
 import { type Leg, legsOf, needsLegs, type WhichLegs, which } from './leg.ts';
 
 /** Where a crotch seam shows no straight, its curve begins this share of its height above the crotch point. */
@@ -81,6 +81,26 @@ const scooped = ({ straight, curve, down, across, reach, reversed }: CrotchSeam,
   return reversed ? reversePath(seam) : seam;
 };
 
+/** A crotch seam that turns by less than this across the inside leg, radians (4°), is evened out in the sewing. */
+const leastBend = Math.PI / 45;
+
+/** Where front and back meet at the inside leg, the crotch seam that runs across turns more than it did. */
+const bentAcross = (work: Work, { piece, inside, crotch }: Leg): readonly Problem[] => {
+  const turnOf = (garment: Garment): number =>
+    Math.max(
+      0,
+      ...garment.seams
+        .filter(({ a, b }) => [a, b].some((side) => side.piece === piece.id && side.edge === inside))
+        .flatMap((seam) => walkSeam(garment, seam).ends)
+        .filter(({ edges }) => edges.includes(crotch))
+        .map(({ turn }) => Math.abs(turn)),
+    );
+  const now = turnOf(work.garment);
+  return now > leastBend && now > turnOf(work.before)
+    ? [bad('alter.crotch-bends', { piece: piece.name, degrees: Math.round((now * 180) / Math.PI) }).problem]
+    : [];
+};
+
 /**
  * Crotch curve deeper (or flatter) by `amount`, front or back: where it leaves the straight of the seam it lies so much
  * lower, evenly less towards the crotch point. Both its ends stay, and the direction in which it runs up to the waist.
@@ -127,6 +147,7 @@ export const crotchCurve: Alteration = {
     const done = followed.value;
     return finishWork(done, {
       held: legs.flatMap((leg) => heldOthers(done, leg.piece.id, [leg.crotch])),
+      warnings: legs.flatMap((leg) => bentAcross(done, leg)),
     });
   },
 };

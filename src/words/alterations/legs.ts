@@ -33,7 +33,7 @@ export const legsWords: FamilyWords = {
     'crotch-curve': {
       name: 'Crotch curve deeper or flatter',
       about:
-        'Scoops the crotch seam of front or back deeper, or makes it flatter: where the curve leaves the straight of the seam it lies so much lower or higher, less and less towards the crotch point; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
+        'Scoops the crotch seam of front or back deeper, or makes it flatter: where the curve leaves the straight of the seam it lies so much lower or higher, evenly less towards the crotch point; both its ends stay. For a low or full seat, or cloth that bags under a flat one.',
       source: 'Fitting manuals on scooping the crotch for a full or low seat.',
       sentence: ({ params }, say) =>
         `${where(params)} crotch curve ${amount(params) < 0 ? 'flatter' : 'deeper'} by ${say(Math.abs(amount(params)))}`,
@@ -68,12 +68,15 @@ export const legsWords: FamilyWords = {
   },
   held: {
     'crotch-grows': 'The crotch seam grows by the amount',
-    'crotch-follows': 'The crotch seam follows its point',
   },
   problems: {
     'alter.no-legs': {
       message: 'This garment has no legs whose pieces say where the crotch point lies.',
       remedy: 'Use this on trousers and dungarees, or mark the crotch point on the pieces.',
+    },
+    'alter.crotch-bends': {
+      message: 'Where front and back meet at the inside leg the crotch seam now bends by {degrees}° on “{piece}”.',
+      remedy: 'Scoop by less, or lay both legs together at the inside leg and draw the crotch seam on smoothly across it.',
     },
     'alter.no-leg-there': {
       message: 'The legs do not reach so far down ({where}).',
