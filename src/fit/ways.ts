@@ -57,7 +57,7 @@ const valuesOf = (cell: EaseCell) => ({
   low: { mm: cell.low },
 });
 
-/** No alteration widens a sleeve yet: the first larger size whose sleeve is wide enough is the way meanwhile. */
+/** Of pieces the first larger size whose sleeve is wide enough: finished measurements do not say whether the sleeve can be opened. */
 const tightArm = (question: EaseQuestion, cell: EaseCell, index: number): Reason => {
   const wider = question.figures.sizes
     .slice(index + 1)
@@ -83,8 +83,8 @@ const sleeves = 2;
 export const mostRoundArm = 120;
 
 /**
- * What widens a sleeve that is too tight to what is usual, where its card can show how: of an envelope's tissue. No
- * step of an alteration list does it yet, so for pieces a larger size is named instead.
+ * What widens a sleeve that is too tight to what is usual, where its card can show how: of an envelope's tissue. Whether
+ * the pieces of a sleeve bear it only the alteration itself can tell, so for those a larger size is named instead.
  */
 const armAmount = (
   question: EaseQuestion,
