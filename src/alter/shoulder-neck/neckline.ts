@@ -7,7 +7,7 @@ import {
   subtract,
   translation,
 } from '../../geometry/index.ts';
-import { edgeRuns, type Piece } from '../../pattern/index.ts';
+import { edgeRuns } from '../../pattern/index.ts';
 import { bad, good, type Result } from '../../units/index.ts';
 import { easedField } from '../fields.ts';
 import { type EdgeAt, endPoint, liesAcross, neighbourAt, other } from '../parts.ts';
@@ -62,5 +62,3 @@ export const widened = ({ piece, edges, reversed, shoulder }: Neckline, by: numb
 /** The middle of the neckline, and where its centre lies. */
 export const centreOf = ({ piece, edges, reversed }: Neckline): Point =>
   endPoint(piece, { edge: edges[0] as string, end: reversed ? 'end' : 'start' });
-
-export const pieceOfNeckline = ({ piece }: Neckline): Piece => piece;

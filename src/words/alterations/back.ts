@@ -36,7 +36,8 @@ export const backWords: FamilyWords = {
   },
   holds: {
     'side-stays': 'The side seams keep their lengths.',
-    'back-waist': 'The back is as wide at the waist as before.',
+    'back-waist':
+      'The back is as wide at the waist as before, but for the few millimetres that blending the centre gives or takes.',
     'shoulder-stays': 'The shoulder keeps its length.',
     'armhole-fits': 'The armhole stays within the ease of the sleeve’s head.',
   },

@@ -76,7 +76,8 @@ export const legsWords: FamilyWords = {
     },
     'alter.crotch-bends': {
       message: 'Where front and back meet at the inside leg the crotch seam now bends by {degrees}° on “{piece}”.',
-      remedy: 'Scoop by less, or lay both legs together at the inside leg and draw the crotch seam on smoothly across it.',
+      remedy:
+        'Scoop by less, or lay both legs together at the inside leg and draw the crotch seam on smoothly across it.',
     },
     'alter.no-leg-there': {
       message: 'The legs do not reach so far down ({where}).',
