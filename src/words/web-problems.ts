@@ -3,7 +3,7 @@ import type { ProblemCatalogue } from './catalogue.ts';
 /** What can go wrong on the page itself. */
 export const webProblems: ProblemCatalogue = {
   'web.named-gone': {
-    message: '{named} is not there where this step stands in the list.',
+    message: '“{named}” is not there where this step stands in the list.',
     remedy: 'Choose another, or do this step earlier or later.',
   },
   'web.silent': {

@@ -213,7 +213,7 @@ describe.skipIf(chromiumPath === null)('the alterations of a make', () => {
     await alterations.getByRole('button', { name: 'Add Dart let go into gathers, tucks or ease to the list' }).click();
     await alterations.getByRole('button', { name: /^Do Dart let go .* earlier$/ }).click();
     await alterations
-      .getByText('Front hem dart is not there where this step stands in the list.', { exact: false })
+      .getByText('“Front hem dart” is not there where this step stands in the list.', { exact: false })
       .waitFor();
     expect(await alterations.getByText(/front\/hem/).count()).toBe(0);
     await alterations.getByRole('button', { name: /^Do Dart let go .* later$/ }).click();

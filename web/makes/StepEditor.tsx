@@ -52,7 +52,7 @@ export const stepSwitchId = (step: string): string => `step-on-${step}`;
 export const StepEditor = (props: StepEditorProps) => {
   const { step, place, count, outcome, refusal, stopped, before, inHand, onTake, onRemoved } = props;
   const say = useSay();
-  const { altered, change } = useMake();
+  const { change } = useMake();
   const alteration = alterationOf(step);
   const title = alterationName(step.alteration);
   const titleId = useId();
@@ -105,7 +105,7 @@ export const StepEditor = (props: StepEditorProps) => {
       <div aria-live="polite">
         {refusal && (
           <div className="field-trouble">
-            <p>{sayRefusal(refusal, altered.garment, say)}</p>
+            <p>{sayRefusal(refusal, before, say)}</p>
             {refusal.largest && refusal.problem.code !== 'alter.changes-nothing' && (
               <button
                 type="button"
