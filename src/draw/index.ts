@@ -7,7 +7,7 @@ export { type CardDrawingOptions, drawCard } from './card.ts';
 export { clipPath } from './clip-path.ts';
 export { type CollectionEntry, drawCollection } from './collection.ts';
 export { type ContactEntry, type ContactSheetOptions, drawContactSheet } from './contact-sheet.ts';
-export { type LeftHalf, leftHalfOf, piecesTold } from './cut-halves.ts';
+export { leftHalfOf, piecesTold } from './cut-halves.ts';
 export type { CutPlace } from './cut-place.ts';
 export { cutPlaces } from './cut-places.ts';
 export { createDrawingCache, type DrawingCache } from './drawing-cache.ts';
