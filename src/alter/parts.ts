@@ -1,5 +1,13 @@
 import { type Path, type Point, pathEnd, pathStart } from '../geometry/index.ts';
-import { edgeRuns, type Garment, type Piece, type PieceRole, pieceOf, type Seam } from '../pattern/index.ts';
+import {
+  edgeRuns,
+  type Garment,
+  type Piece,
+  type PieceRole,
+  pieceOf,
+  type Seam,
+  type SeamSide,
+} from '../pattern/index.ts';
 import { runIndices } from './ring.ts';
 
 /** How alterations find their way about a garment: what a piece is, where its edges end, what they are sewn to. */
@@ -68,21 +76,17 @@ export interface Mate {
 }
 
 /** What an edge is sewn to; `reversed` where the two run against each other in outline order. */
-export const matesOf = (garment: Garment, piece: string, edge: string): readonly Mate[] =>
-  garment.seams.flatMap((seam): Mate[] => {
-    const { a, b } = seam;
-    const reversed = a.reversed !== b.reversed;
-    const mate = ({ piece: id, edge: own }: typeof a): Mate => ({
-      seam,
-      piece: pieceOf(garment, id),
-      edge: own,
-      reversed,
+export const matesOf = (garment: Garment, piece: string, edge: string): readonly Mate[] => {
+  const is = (side: SeamSide): boolean => side.piece === piece && side.edge === edge;
+  return garment.seams
+    .filter(({ a, b }) => is(a) || is(b))
+    .flatMap((seam): Mate[] => {
+      const { a, b } = seam;
+      const reversed = a.reversed !== b.reversed;
+      const mate = (side: SeamSide): Mate => ({ seam, piece: pieceOf(garment, side.piece), edge: side.edge, reversed });
+      return [...(is(a) ? [mate(b)] : []), ...(is(b) ? [mate(a)] : [])];
     });
-    return [
-      ...(a.piece === piece && a.edge === edge ? [mate(b)] : []),
-      ...(b.piece === piece && b.edge === edge ? [mate(a)] : []),
-    ];
-  });
+};
 
 /** Whether an edge is sewn to a sleeve. */
 export const sewnToSleeve = (garment: Garment, piece: Piece, edge: string): boolean =>

@@ -18,12 +18,17 @@ export const pieceArea = (piece: Piece): number => outlineArea(outlineOf(piece))
 
 /** The runs of a named edge in outline order; two where a dart interrupts it. Throws where there is no such edge. */
 export const edgeRuns = (piece: Piece, edge: string): readonly Path[] => {
-  const first = piece.runs.findIndex((run) => run.kind === 'edge' && run.edge === edge);
-  if (first < 0) throw new Error(`Piece ${piece.id} has no edge ${edge}`);
+  const { runs } = piece;
   // The outline may be stored from the middle of an edge: begin at the run that no run of the same edge precedes.
-  const start = startOfEdge(piece.runs, edge);
-  const ordered = [...piece.runs.slice(start), ...piece.runs.slice(0, start)];
-  return ordered.flatMap((run) => (run.kind === 'edge' && run.edge === edge ? [run.path] : []));
+  const start = startOfEdge(runs, edge);
+  if (start < 0) throw new Error(`Piece ${piece.id} has no edge ${edge}`);
+  // Asked thousands of times while an amount is dragged: no more is copied than is given.
+  const paths: Path[] = [];
+  for (let i = 0; i < runs.length; i += 1) {
+    const run = runs[(start + i) % runs.length];
+    if (run?.kind === 'edge' && run.edge === edge) paths.push(run.path);
+  }
+  return paths;
 };
 
 const startOfEdge = (runs: readonly Run[], edge: string): number => {
