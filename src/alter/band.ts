@@ -73,9 +73,12 @@ const mostRounds = 5;
  * Source: how collars and waistbands are lengthened in pattern-cutting manuals: slash square across, at one place.
  */
 export const lengthenBand = (work: Work, seam: Seam, band: SeamSide): Result<Work> => {
+  const was = walked(work.tape, seam, (id) => pieceOf(work.before, id));
+  // The ease it had it keeps, brought within what the seam bears.
+  const kept = was.difference - was.excess;
   const missing = (at: Work): number => {
-    const { excess } = walked(at.tape, seam, (id) => pieceOf(at.garment, id));
-    return seam.a.piece === band.piece && seam.a.edge === band.edge ? -excess : excess;
+    const over = walked(at.tape, seam, (id) => pieceOf(at.garment, id)).difference - kept;
+    return seam.a.piece === band.piece && seam.a.edge === band.edge ? -over : over;
   };
   const piece = pieceNow(work, band.piece);
   const wanted = missing(work);

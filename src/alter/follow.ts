@@ -148,7 +148,10 @@ const followOne = (work: Work, { seam, own, mate }: Meeting): Result<Work> => {
   }
   const now = walked(work.tape, seam, (id) => pieceOf(work.garment, id));
   const was = walked(work.tape, seam, (id) => pieceOf(work.before, id));
-  if (Math.abs(now.excess) <= Math.max(tolerance.seam / 2, Math.abs(was.excess))) return good(work);
+  const borne = Math.abs(now.excess) <= Math.max(tolerance.seam / 2, Math.abs(was.excess));
+  // A waist let out is wider only if its band is: what the seam could bear as ease is not left to it.
+  const taken = piece.role === 'waistband' && Math.abs(now.difference - was.difference) > tolerance.notch;
+  if (borne && !taken) return good(work);
   if (isSleeve(piece)) return fitCap(work, seam, own, mate);
   if (bandRoles.has(piece.role)) return lengthenBand(work, seam, mate);
   return good(work);
@@ -161,7 +164,7 @@ const mostRounds = 4;
  * What changes an edge changes its mate: facings and pockets are traced again from the new line, collars, bands, cuffs
  * and stands are cut across and made as much longer or shorter, a sleeve's cap is fitted to its armhole again where its
  * ease no longer allows the difference; and what is sewn to those follows them in turn. Pieces that the
- * alteration itself has worked on (`led`) are not moved. A seam that is still within its ease is left alone.
+ * alteration itself has worked on (`led`) are not moved. A seam that is still within its ease is left alone, but for a waistband's.
  */
 export const follow = (given: Work): Result<Work> => {
   let work = given;

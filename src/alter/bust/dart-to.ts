@@ -9,6 +9,7 @@ import { turnedSeam } from '../seams/turned.ts';
 import { type Alteration, sideParameter } from '../types.ts';
 import { beginWork, finishWork, lengthNow, restructure, type Work, withPiece } from '../work.ts';
 import { dartNames, namedDart, needsDart } from './darts.ts';
+import { levelsOverDart } from './levels-over-dart.ts';
 import { withoutDart } from './without-dart.ts';
 
 const ways = ['gathers', 'tucks', 'ease'] as const;
@@ -75,7 +76,7 @@ export const dartTo: Alteration = {
     const [was, is] = [start.tape.edge(piece, edge), start.tape.edge(made, edge)];
     const at = alongToMouth(piece, opens);
     const notches = piece.notches.map((notch) => (notch.edge === edge ? stretched(notch, at, was, is) : notch));
-    const bare: Piece = { ...made, notches };
+    const bare: Piece = { ...made, notches, levels: levelsOverDart(piece, shape) };
     const trued = redraw(bare, { edge, before: from, after: to }, false).piece;
     // The wedge was counted within the outline as the cloth a dart folds away: nothing is put in.
     const laid = withPiece(start, { piece: trued, untrued: bare, puts: [], cuts: [] });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dartOf, edgeLength, pieceOf, printedPiece, walkAll } from '../../pattern/index.ts';
-import { altered, houseGarment, refusalOf } from '../testing/garments.ts';
+import { dartOf, edgeLength, type Garment, levelWidth, pieceOf, printedPiece, walkAll } from '../../pattern/index.ts';
+import { altered, houseGarment, refusalOf, type Tried } from '../testing/garments.ts';
 
 const blouse = houseGarment('blouse');
 const skirt = houseGarment('skirt', 'midi');
@@ -40,6 +40,18 @@ describe('a dart', () => {
     const intake = dartOf(pieceOf(skirt, 'front'), 'waist').intake;
     expect(Math.abs(grew - intake)).toBeLessThan(0.03 * intake);
     expect(outcomes[0]?.applied.changes[0]).toMatchObject({ what: 'dart-let-go', by: intake, now: 0 });
+  });
+
+  it('moved to the hem and let go leaves the hip wider by what it takes in there, not narrower', () => {
+    const toHem: Tried = ['move-dart', { dart: 'front/bust', to: 'front/hem', at: 0.5, share: 1 }];
+    const moved = altered(blouse, toHem).garment;
+    const { garment } = altered(blouse, toHem, ['dart-to', { dart: 'front/hem-dart', as: 'gathers' }]);
+    const hip = (one: Garment): number => levelWidth(pieceOf(one, 'front'), 'hip');
+    // With the dart closed the hip is as wide as it was; open, by the wedge at that height, a little under its mouth.
+    expect(hip(moved)).toBeCloseTo(hip(blouse), 0);
+    const { intake } = dartOf(pieceOf(moved, 'front'), 'hem-dart');
+    expect(hip(garment) - hip(blouse)).toBeGreaterThan(0.6 * intake);
+    expect(hip(garment) - hip(blouse)).toBeLessThan(intake);
   });
 
   it('takes in more, its point where it was and its legs alike; not more than there is edge beside it', () => {

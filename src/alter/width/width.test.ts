@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { housePatterns } from '../../drafting/index.ts';
 import { pathBounds } from '../../geometry/index.ts';
 import {
   edgeLength,
@@ -18,6 +19,10 @@ const blouse = houseGarment('blouse');
 const girth = (garment: Garment, level: string): number =>
   finishedGirths(garment).find((one) => one.level === level)?.finished ?? Number.NaN;
 
+const waisted = housePatterns
+  .map(({ id }) => id)
+  .filter((id) => houseGarment(id).girths.some(({ level }) => level === 'waist'));
+
 const walks = (garment: Garment): boolean => walkAll(garment).every(({ meets }) => meets);
 
 describe('side seams let out', () => {
@@ -26,6 +31,14 @@ describe('side seams let out', () => {
     expect(girth(garment, 'waist') - girth(blouse, 'waist')).toBeCloseTo(24, 0);
     expect(girth(garment, 'hip')).toBeCloseTo(girth(blouse, 'hip'), 0);
     expect(walks(garment)).toBe(true);
+  });
+
+  it.each(waisted)('make the finished waist of the %s so much wider, whether it hangs from a band or not', (id) => {
+    const garment = houseGarment(id);
+    for (const amount of [-5, 7]) {
+      const { garment: now } = altered(garment, ['run-sides', { where: 'waist', amount }]);
+      expect(Math.abs(girth(now, 'waist') - girth(garment, 'waist') - 4 * amount)).toBeLessThan(1);
+    }
   });
 
   it('take the waistband with them', () => {
