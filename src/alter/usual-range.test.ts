@@ -6,8 +6,12 @@ import type { Alteration, Params } from './types.ts';
 
 const amounts = [0.1, 0.5, 0.9] as const;
 
-/** Steps within the usual range on a garment: three amounts at every place it has, on the first things that can be named. */
-const usualSteps = (alteration: Alteration, garment: Garment): readonly Params[] => {
+/** Steps on a garment: these amounts at every place it has, on the first things that can be named. */
+const stepsWith = (
+  alteration: Alteration,
+  garment: Garment,
+  valuesFor: (usual: readonly [number, number]) => readonly number[],
+): readonly Params[] => {
   let sets: Record<string, string | number>[] = [{}];
   for (const [name, parameter] of Object.entries(alteration.params)) {
     if (name === 'side') continue;
@@ -17,15 +21,14 @@ const usualSteps = (alteration: Alteration, garment: Garment): readonly Params[]
       if (parameter.unit === 'choice') {
         return (here.length > 0 ? here : parameter.choices).map((value) => ({ ...set, [name]: value }));
       }
-      const [low, high] = parameter.usual;
-      return [...new Set(amounts.map((share) => low + share * (high - low)))].map((value) => ({
-        ...set,
-        [name]: value,
-      }));
+      return [...new Set(valuesFor(parameter.usual))].map((value) => ({ ...set, [name]: value }));
     });
   }
   return sets;
 };
+
+const usualSteps = (alteration: Alteration, garment: Garment): readonly Params[] =>
+  stepsWith(alteration, garment, ([low, high]) => amounts.map((share) => low + share * (high - low)));
 
 const garments = housePatterns.flatMap((house) =>
   house.views.map((view) => {
@@ -72,4 +75,22 @@ describe('every alteration in its usual range', () => {
       expect(patterns).toBeGreaterThan(0);
     },
   );
+
+  it.each(
+    alterationCatalogue
+      .filter(({ id, params, amount }) => {
+        const told = amount === null ? undefined : params[amount];
+        return !mends.has(id) && told?.unit === 'mm' && told.min <= 0;
+      })
+      .map((alteration) => [alteration.id, alteration] as const),
+  )('%s by nothing, as it stands before an amount is given, is not refused', (_, alteration) => {
+    for (const { name, sizes } of garments) {
+      const garment = sizes[Math.floor(sizes.length / 2)] as Garment;
+      if (alteration.needs(garment)) continue;
+      for (const params of stepsWith(alteration, garment, () => [0])) {
+        const step = { id: 's', alteration: alteration.id, version: alteration.version, on: true, params };
+        expect(applyAlterations(garment, [step]).refusal, `${name} ${JSON.stringify(params)}`).toBeNull();
+      }
+    }
+  });
 });

@@ -1,4 +1,4 @@
-import { pathPointAtLength } from '../../geometry/index.ts';
+import { pathPointAtLength, tolerance } from '../../geometry/index.ts';
 import { bad } from '../../units/index.ts';
 import { held } from '../checks.ts';
 import { heldLengths } from '../held-edges.ts';
@@ -66,7 +66,7 @@ export const sleeveHead: Alteration = {
         const grew = sum(cap.map((edge) => work.tape.edge(after, edge) - work.tape.edge(piece, edge)));
         return [
           ...heldLengths(work, piece.id, [left, right, ...hem]),
-          held('cap-grows', grew - amount, { piece: piece.id }, capWithin * amount),
+          held('cap-grows', grew - amount, { piece: piece.id }, Math.max(tolerance.holds, capWithin * amount)),
         ];
       }),
       changes: sleeves.flatMap(({ piece }) => headEaseChanges(work, piece.id)),

@@ -1,4 +1,4 @@
-import { pathStart } from '../../geometry/index.ts';
+import { pathStart, tolerance } from '../../geometry/index.ts';
 import { edgeRuns } from '../../pattern/index.ts';
 import { held } from '../checks.ts';
 import { follow } from '../follow.ts';
@@ -65,7 +65,12 @@ export const sleeveHem: Alteration = {
         );
         return [
           ...heldLengths(done, sleeve.piece.id, [...sleeve.cap, sleeve.left, sleeve.right]),
-          held('hem-grows', grew - amount, { piece: sleeve.piece.id }, hemWithin * Math.abs(amount)),
+          held(
+            'hem-grows',
+            grew - amount,
+            { piece: sleeve.piece.id },
+            Math.max(tolerance.holds, hemWithin * Math.abs(amount)),
+          ),
         ];
       }),
     });

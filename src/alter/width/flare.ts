@@ -173,7 +173,7 @@ export const flare: Alteration = {
           'hem-grows',
           lengthNow(done, piece.id, below) - done.tape.edge(piece, below) - amount,
           { piece: piece.id, edge: below },
-          hemWithin * Math.abs(amount),
+          Math.max(tolerance.holds, hemWithin * Math.abs(amount)),
         ),
       ]),
       warnings: unlike(done, hanging),

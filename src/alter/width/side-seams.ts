@@ -64,8 +64,9 @@ const sidesAt = (
   amount: number,
 ): readonly { readonly side: Side; readonly knots: readonly Knot[] }[] =>
   sidesOf(garment).flatMap((side) => {
-    const knots = knotsFor(side, where, amount);
-    return knots.some(({ shift }) => shift !== 0) ? [{ side, knots }] : [];
+    // A side carries the place whatever it is moved by, nothing among it.
+    const carries = knotsFor(side, where, 1).some(({ shift }) => shift !== 0);
+    return carries ? [{ side, knots: knotsFor(side, where, amount) }] : [];
   });
 
 const needsSides = (garment: Garment): Problem | null =>
